@@ -1,0 +1,185 @@
+/**
+ * What a calculator declares and what it answers. Its page, MDX component, form, chart, working, print card and table of
+ * published checks all follow from these types; nothing about a single calculator is written anywhere else.
+ * Everything inside is SI (m, rad, m³, rad/s, N, kg, K, s, Pa …); units exist only at the edges (see units.ts).
+ */
+import type { Quantity, UnitId } from './units.ts';
+
+/** A figure in SI. `pm` is its half-width (±) at the same level of trust for every figure of a solve. */
+export interface Figure {
+  si: number;
+  pm?: number;
+}
+
+/** A figure's doubt where ± would mislead: near top dead centre 0.02 ± 0.02 mm is 0 to 2.5°. SI. */
+export interface Interval {
+  low: number;
+  high: number;
+}
+
+/** What a form field holds once read: a figure, a chosen option, free text (a tyre marking), or rows of figures. */
+export type Value = Figure | string | readonly (readonly Figure[])[];
+export type Values = Readonly<Record<string, Value | undefined>>;
+
+interface FieldBase {
+  /** Key in `Values`, in the address and in MDX attributes; lower camel case. */
+  name: string;
+  /** As the form shows it: "Rod length, centre to centre". */
+  label: string;
+  /** One sentence under the field; says from where to where a length is measured, which side is positive. */
+  help?: string;
+  /** Heading under which the form groups the field; fields of one group stand together. */
+  group?: string;
+  /** Left empty, the part of the answer that needs it is left out. */
+  optional?: boolean;
+  /** Shown only while another choice field has one of these options. */
+  when?: { field: string; is: readonly string[] };
+}
+
+export interface FigureField extends FieldBase {
+  kind: 'figure';
+  quantity: Quantity;
+  /** Unit the field starts in. */
+  unit: UnitId;
+  /** All units offered, the first being `unit`. */
+  units: readonly UnitId[];
+  /** Start value, SI; absent for optional fields. */
+  start?: Figure;
+  /** Where machine.yaml keeps it: "engine.stroke". */
+  machine?: string;
+  /** Accepted range in SI, ends included; outside it the reader is told in plain words, with the likely slip of unit named. */
+  min?: number;
+  max?: number;
+  /** Whether the form offers a ± beside it. */
+  takesPm?: boolean;
+  /** Whole numbers only (teeth, cylinders). */
+  whole?: boolean;
+}
+
+export interface ChoiceField extends FieldBase {
+  kind: 'choice';
+  options: readonly { value: string; label: string }[];
+  start: string;
+  machine?: string;
+}
+
+export interface TextField extends FieldBase {
+  kind: 'text';
+  start?: string;
+  machine?: string;
+  /** Sample shown as help, never as a value. */
+  sample?: string;
+}
+
+/** Rows of figures: an advance curve, gear ratios, a torque curve. Written as lines of figures, one row a line. */
+export interface TableField extends FieldBase {
+  kind: 'table';
+  columns: readonly { name: string; label: string; quantity: Quantity; unit: UnitId; units: readonly UnitId[] }[];
+  start?: readonly (readonly Figure[])[];
+  machine?: string;
+  maxRows: number;
+}
+
+export type Field = FigureField | ChoiceField | TextField | TableField;
+
+export interface OutputField {
+  name: string;
+  label: string;
+  quantity: Quantity;
+  /** Unit printed first, then the others beside it. */
+  units: readonly UnitId[];
+  /** Significant figures of the value as printed when it carries no ±. */
+  figures: number;
+  /** Fixed decimals instead, where the trade reads it so (0.01 mm on a dial). */
+  decimals?: number;
+  help?: string;
+}
+
+/** One line of working: formula in symbols, the same with figures put in, and the result. MathML comes from the trees. */
+export interface WorkingLine {
+  /** "Rod angle from the bore axis" */
+  says: string;
+  formula: Term;
+  figures: Term;
+  result: Term;
+}
+
+/** A formula as a small tree (see working.ts), printed as MathML on server and in browser by one code. */
+export type Term =
+  | { k: 'n'; text: string; unit?: string }
+  | { k: 'v'; text: string; sub?: string }
+  | { k: 'op'; op: string; args: readonly Term[] };
+
+/** A table among the answers: one row a gear, one row a cylinder. Cells are printed text with their unit in the heading. */
+export interface AnswerTable {
+  name: string;
+  caption: string;
+  columns: readonly { label: string; numeric: boolean }[];
+  rows: readonly (readonly string[])[];
+}
+
+export interface Answer {
+  ok: true;
+  outputs: Readonly<Record<string, (Figure & { interval?: Interval }) | undefined>>;
+  working: readonly WorkingLine[];
+  tables: readonly AnswerTable[];
+  /** Plain sentences that belong beside the result: how closely it must be set, what it leaves out. */
+  notes: readonly string[];
+  /** The diagram or chart as SVG text with presentation attributes only (the site's policy forbids inline style). */
+  drawings: readonly Drawing[];
+}
+
+export interface Drawing {
+  name: string;
+  /** What it shows, also for those who cannot see it. */
+  title: string;
+  desc: string;
+  svg: string;
+}
+
+export interface InputError {
+  field: string;
+  /** Plain words: "The rod must be longer than half the stroke." */
+  message: string;
+}
+
+export interface Refusal {
+  ok: false;
+  errors: readonly InputError[];
+}
+
+/** How a published value came to us. `found` was read in the source; `derived` is exact arithmetic from it or a definition. */
+export type Mark = 'found' | 'derived' | 'memory' | 'common practice';
+
+/** One row of "checked against": the calculator's page prints these and the tests run the very same rows. */
+export interface PublishedCheck {
+  id: string;
+  says: string;
+  inputs: Values;
+  output: string;
+  /** In `unit`; the test converts, the page prints. */
+  expected: number;
+  unit: UnitId;
+  tolerance: number;
+  source: string;
+  mark: Mark;
+}
+
+export interface Calculator {
+  id: string;
+  /** MDX component's name: "Timing". */
+  component: string;
+  title: string;
+  /** What it answers, in one sentence, as the trade asks it. */
+  answers: string;
+  fields: readonly Field[];
+  outputs: readonly OutputField[];
+  /** Signs and directions of the diagram: "Offset positive towards the thrust side, seen from the drive end." */
+  conventions: readonly string[];
+  /** Sentences of caution of this calculator; hazards carry the catalogue's notes. */
+  cautions: readonly string[];
+  /** Ids of the hazard catalogue. */
+  hazards: readonly string[];
+  sources: readonly string[];
+  solve(values: Values): Answer | Refusal;
+}

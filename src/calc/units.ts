@@ -1,0 +1,2 @@
+export type Quantity = string;
+export type UnitId = string;
