@@ -20,3 +20,14 @@ export interface Place {
   line: number;
   column: number;
 }
+
+/** By file, line, column; what has no line comes first in its file. Sorts as the reader of a report goes through a file. */
+export function inOrder(problems: readonly Problem[]): Problem[] {
+  return [...problems].sort(
+    (a, b) =>
+      (a.file < b.file ? -1 : a.file > b.file ? 1 : 0) ||
+      (a.line ?? 0) - (b.line ?? 0) ||
+      (a.column ?? 0) - (b.column ?? 0) ||
+      (a.message < b.message ? -1 : a.message > b.message ? 1 : 0),
+  );
+}

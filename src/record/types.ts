@@ -16,7 +16,16 @@ export interface Money {
 
 export type Severity = 'do not drive' | 'drive with care' | 'nuisance';
 export type FaultEventKind = 'found' | 'tried' | 'put off' | 'worse' | 'better' | 'cured' | 'came back';
-export type LedgerKind = 'part' | 'consumable' | 'tool' | 'outside work' | 'freight' | 'duty' | 'fee' | 'refund' | 'sale';
+export type LedgerKind =
+  | 'part'
+  | 'consumable'
+  | 'tool'
+  | 'outside work'
+  | 'freight'
+  | 'duty'
+  | 'fee'
+  | 'refund'
+  | 'sale';
 export type PartStatus = 'wanted' | 'ordered' | 'arrived' | 'fitted' | 'returned';
 export type PartOrigin = 'bought' | 'own stock' | 'donor' | 'made' | 'given';
 export type ShareBasis = 'value' | 'weight' | 'customs value' | 'even';
@@ -55,6 +64,12 @@ export interface Machine {
   values: Map<string, MachineValue>;
 }
 
+/** A run of plain prose (a paragraph, a title, an attribute) and where it starts: what the gates and the search read. */
+export interface Passage {
+  text: string;
+  place: Place;
+}
+
 export interface Step {
   /** Slug of the title, or the author's `id`; the link stays when numbers move. */
   id: string;
@@ -63,7 +78,10 @@ export interface Step {
   number: number;
   tools: string[];
   torque?: string;
+  /** Hazards named by the author, by id of the catalogue. */
   hazards: string[];
+  /** Hazards that the step's words point to and that the author rules out, each with the reason. */
+  notHazard: Map<string, string>;
   /** Set by `helper`: what the second person does. */
   helper?: string;
   expect?: string;
@@ -73,6 +91,8 @@ export interface Step {
   closes: string[];
   /** Seconds into the chapter's recording. */
   at?: number;
+  /** The step's words, paragraph by paragraph: title, body, expect, otherwise, torque. */
+  prose: Passage[];
   place: Place;
 }
 
@@ -95,6 +115,30 @@ export interface Numbered {
   id: string;
   title: string;
   number: number;
+  /** Set on figures that show a picture file; figures drawn by a calculator have `of` instead. */
+  src?: string;
+  /** Absolute path of the picture file. */
+  path?: string;
+  alt?: string;
+  /** Calculator whose diagram is drawn. */
+  of?: string;
+  place: Place;
+}
+
+/** A quantity as `<Qty of>` prints it: the author's figure first, the reader's other unit beside it. */
+export interface QuantityText {
+  /** "3.4 mm", with a no-break space before the unit; ± where known. */
+  text: string;
+  /** "0.134 in". */
+  also?: string;
+}
+
+/** A link from a chapter to something else, kept so that the other side can show "mentioned in". */
+export interface Mention {
+  /** Id of the part or fault; "chapter-id" or "chapter-id/step-id" for an earlier step. */
+  to: string;
+  /** Number of the step it stands in; absent outside steps. */
+  step?: number;
   place: Place;
 }
 
@@ -116,12 +160,24 @@ export interface Chapter {
   photos: PhotoUse[];
   figures: Numbered[];
   tables: Numbered[];
-  /** Hazard ids of the whole chapter, worst first. */
+  /** Hazard ids of the whole chapter (its steps' and its <Safety>'s), in the catalogue's order, which is worst first. */
   hazards: string[];
+  /** Parts, faults and earlier steps that the chapter links to. */
+  parts: Mention[];
+  faultLinks: Mention[];
+  earlier: Mention[];
   /** Calculators used, by id. */
   calculators: string[];
   /** Results of <Sum>, keyed by `${of}|${to}`. */
   sums: Map<string, SumResult>;
+  /** Results of <Qty>, keyed by `of`. */
+  quantities: Map<string, QuantityText>;
+  /** Prose outside steps, paragraph by paragraph. */
+  prose: Passage[];
+  /** Hours worked, as written. */
+  hours?: number;
+  /** Absolute path of captions.vtt, where there is one. */
+  captions?: string;
   /** Words of prose, for reading time and the summary. */
   words: number;
   /** Paid supporters concerned, for the disclosure above the first paragraph. */
@@ -154,6 +210,19 @@ export interface LedgerLine {
   rate?: { text: string; date: Day; source: string };
   weight_kg?: number;
   chapter?: string;
+  /** Never published. */
+  privateNote?: string;
+  place: Place;
+}
+
+/** One published rate: 1 base = rate quote, in the direction that the source publishes. */
+export interface RateRow {
+  date: Day;
+  base: string;
+  quote: string;
+  /** As written, with a decimal point. */
+  rate: string;
+  source: string;
   place: Place;
 }
 
@@ -202,6 +271,7 @@ export interface Suspect {
   name: string;
   /** The author's own slip: the step it happened in. */
   step?: { chapter: string; step: string };
+  place: Place;
 }
 
 export interface Fault {
@@ -227,6 +297,84 @@ export interface FaultState {
   putOff?: { reason: string; review?: Day };
 }
 
+/** Something taken off, loosened, drained or parted, from the step or row that opened it to the one that closed it. */
+export interface RefitLine {
+  id: string;
+  /** What was removed: "Front brake drum". The line's id in words where only a step names it. */
+  what: string;
+  action: 'removed' | 'loosened' | 'drained' | 'disconnected';
+  /** For the check-list by system; absent where the author gave none. */
+  system?: string;
+  opened: { chapter: string; step?: string };
+  closed?: { chapter: string; step?: string };
+  how?: 'refitted' | 'renewed' | 'filled' | 'left off';
+  /** Why it was left off, or why it may stay open at a first start. */
+  why?: string;
+  place: Place;
+}
+
+/** A published figure or instruction that was wrong. */
+export interface Correction {
+  date: Day;
+  chapter: string;
+  step?: string;
+  was: string;
+  now: string;
+  why: string;
+  canHurt: boolean;
+  place: Place;
+}
+
+export interface Measurement {
+  date: Day;
+  chapter: string;
+  item: string;
+  position?: string;
+  /** Figures as written, all in `unit`. */
+  found: string;
+  foundPm?: string;
+  asNew?: string;
+  min?: string;
+  max?: string;
+  limitPm?: string;
+  left?: string;
+  unit: string;
+  source?: string;
+  note?: string;
+  place: Place;
+}
+
+/** Something to do again after the refit: by distance, hours or days. */
+export interface DueItem {
+  what: string;
+  after: {
+    amount: number;
+    per: 'distance' | 'hours' | 'days';
+    text: string /** Metres, seconds or days. */;
+    size: number;
+  };
+  /** Chapter from which it counts. */
+  since: string;
+  doneIn?: string;
+  source?: string;
+  place: Place;
+}
+
+export interface OdometerReading {
+  date: Day;
+  chapter: string;
+  reading: string;
+  unit: 'km' | 'mi' | 'h';
+  place: Place;
+}
+
+/** What the series sets out to reach, before and after. */
+export interface Aim {
+  what: string;
+  before: string;
+  after?: string;
+}
+
 export interface Supporter {
   name: string;
   credit: string;
@@ -237,6 +385,7 @@ export interface Supporter {
   chapters: string[];
   consent: boolean;
   link?: string;
+  place: Place;
 }
 
 export interface Series {
@@ -260,4 +409,23 @@ export interface Series {
   ledger: LedgerLine[];
   faults: Fault[];
   supporters: Supporter[];
+  /** As published: how many supporters are not named. 0 as read. */
+  unnamedSupporters: number;
+  rates: RateRow[];
+  refit: RefitLine[];
+  corrections: Correction[];
+  measurements: Measurement[];
+  due: DueItem[];
+  odometer: OdometerReading[];
+  aims: Aim[];
+  /** The rebuild is finished. */
+  finished: boolean;
+  /** Absolute paths of content/road-tests/*, for the road-test reader. */
+  roadTests: string[];
+  /** Address of the published site, where the author gave one: "https://example.org/van/". */
+  address?: string;
+  /** Whether figures in content/ are written with a decimal comma or point. */
+  decimal: 'comma' | 'point';
+  /** Absolute path of the content folder; never published. */
+  folder: string;
 }
