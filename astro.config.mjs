@@ -1,0 +1,26 @@
+// @ts-check
+import mdx from '@astrojs/mdx';
+import { defineConfig } from 'astro/config';
+import { satteri } from '@astrojs/markdown-satteri';
+import { alignmentClasses } from './src/components/chapter/alignment.ts';
+import { oilway } from './src/cli/site.ts';
+
+export default defineConfig({
+  site: process.env.OILWAY_SITE,
+  base: process.env.OILWAY_BASE ?? '/',
+  output: 'static',
+  trailingSlash: 'always',
+  compressHTML: true,
+  build: { format: 'directory', inlineStylesheets: 'never' },
+  devToolbar: { enabled: false },
+  markdown: {
+    syntaxHighlight: false,
+    processor: satteri({ hastPlugins: [alignmentClasses] }),
+  },
+  security: {
+    csp: {
+      directives: ["default-src 'self'", "img-src 'self' data:", "object-src 'none'", "base-uri 'none'", "form-action 'none'"],
+    },
+  },
+  integrations: [mdx(), oilway({ content: process.env.OILWAY_CONTENT ?? 'content' })],
+});
