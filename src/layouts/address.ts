@@ -1,0 +1,2 @@
+/** The site's addresses, for pages and layouts; kept in components, which may not import from here. */
+export { at, atChapter, atFault, atMachineValue, atPart } from '../components/address.ts';

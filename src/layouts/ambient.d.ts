@@ -1,0 +1,13 @@
+/** What the page hands to the components of a chapter, and the module that lists the chapters which this run may show. */
+declare namespace App {
+  interface Locals {
+    /** The chapter being drawn; absent on every other page. */
+    chapter?: import('../record/types.ts').Chapter;
+  }
+}
+
+declare module 'virtual:oilway/chapters' {
+  export const chapters: Readonly<
+    Record<string, () => Promise<{ default: import('@astrojs/mdx').MDXInstance<object>['default'] }>>
+  >;
+}
