@@ -1,7 +1,12 @@
 /**
  * What a calculator declares and what it answers. Its page, MDX component, form, chart, working, print card and table of
  * published checks all follow from these types; nothing about a single calculator is written anywhere else.
- * Everything inside is SI (m, rad, m³, rad/s, N, kg, K, s, Pa …); units exist only at the edges (see units.ts).
+ * Everything inside is SI (m, rad, m³, rad/s, N, kg, K, s, Pa …); units exist only at the edges: units.ts has the
+ * factors, parse-figure.ts reads one figure, read-values.ts a whole form, print-figure.ts prints, working.ts sets formulas.
+ *
+ * A calculator's file exports its declaration (a `Calculator`, for the server) and its `solve` (all that a browser loads:
+ * labels, sources and published checks stay on the server; the facts that a form needs to read figures travel in the page
+ * as `formFacts(calculator)`).
  */
 import type { Quantity, UnitId } from './units.ts';
 
@@ -32,19 +37,20 @@ interface FieldBase {
   group?: string;
   /** Left empty, the part of the answer that needs it is left out. */
   optional?: boolean;
-  /** Shown only while another choice field has one of these options. */
+  /**
+   * Shown and read only while another choice field has one of these options. Given without that choice (an MDX attribute,
+   * an address), the field itself makes the choice: `travel="4 mm"` means that the travel is what is known.
+   */
   when?: { field: string; is: readonly string[] };
 }
 
 export interface FigureField extends FieldBase {
   kind: 'figure';
   quantity: Quantity;
-  /** Unit the field starts in. */
-  unit: UnitId;
-  /** All units offered, the first being `unit`. */
+  /** All units offered; the field starts in the first, which a bare figure is read in. */
   units: readonly UnitId[];
-  /** Start value, SI; absent for optional fields. */
-  start?: Figure;
+  /** Start value as it would be typed ("115 mm"); absent for optional fields. */
+  start?: string;
   /** Where machine.yaml keeps it: "engine.stroke". */
   machine?: string;
   /** Accepted range in SI, ends included; outside it the reader is told in plain words, with the likely slip of unit named. */
@@ -71,11 +77,25 @@ export interface TextField extends FieldBase {
   sample?: string;
 }
 
-/** Rows of figures: an advance curve, gear ratios, a torque curve. Written as lines of figures, one row a line. */
+export interface TableColumn {
+  name: string;
+  label: string;
+  quantity: Quantity;
+  /** The first is the one that a bare figure is read in. */
+  units: readonly UnitId[];
+  min?: number;
+  max?: number;
+}
+
+/**
+ * Rows of figures: an advance curve, gear ratios, a torque curve. Written one row a line, or parted by semicolons:
+ * "1000 rpm 12 deg; 3000 24". A table of one column may stand on one line: "3.9 2.1 1.0".
+ */
 export interface TableField extends FieldBase {
   kind: 'table';
-  columns: readonly { name: string; label: string; quantity: Quantity; unit: UnitId; units: readonly UnitId[] }[];
-  start?: readonly (readonly Figure[])[];
+  columns: readonly TableColumn[];
+  /** As it would be typed. */
+  start?: string;
   machine?: string;
   maxRows: number;
 }
@@ -118,9 +138,15 @@ export interface AnswerTable {
   rows: readonly (readonly string[])[];
 }
 
+/** One answer. Where `interval` stands, print it instead of the ±. */
+export interface Output extends Figure {
+  interval?: Interval;
+}
+
 export interface Answer {
   ok: true;
-  outputs: Readonly<Record<string, (Figure & { interval?: Interval }) | undefined>>;
+  /** By the names of the declared outputs; those that the given fields cannot answer are absent. */
+  outputs: Readonly<Record<string, Output | undefined>>;
   working: readonly WorkingLine[];
   tables: readonly AnswerTable[];
   /** Plain sentences that belong beside the result: how closely it must be set, what it leaves out. */
@@ -148,6 +174,8 @@ export interface Refusal {
   errors: readonly InputError[];
 }
 
+export type Solve = (values: Values) => Answer | Refusal;
+
 /** How a published value came to us. `found` was read in the source; `derived` is exact arithmetic from it or a definition. */
 export type Mark = 'found' | 'derived' | 'memory' | 'common practice';
 
@@ -155,12 +183,14 @@ export type Mark = 'found' | 'derived' | 'memory' | 'common practice';
 export interface PublishedCheck {
   id: string;
   says: string;
-  inputs: Values;
+  /** Fields as a reader would type them; fields left out are empty, not at their start values. */
+  given: Readonly<Record<string, string>>;
   output: string;
   /** In `unit`; the test converts, the page prints. */
   expected: number;
   unit: UnitId;
   tolerance: number;
+  /** Title, edition, place; "exact arithmetic" and "common practice" are said so. */
   source: string;
   mark: Mark;
 }
@@ -181,5 +211,14 @@ export interface Calculator {
   /** Ids of the hazard catalogue. */
   hazards: readonly string[];
   sources: readonly string[];
-  solve(values: Values): Answer | Refusal;
+  /** At least five; the calculator's page prints them and the tests run them. */
+  checks: readonly PublishedCheck[];
+  solve: Solve;
+}
+
+/** What a form needs to read figures and print answers, without the words: travels in the page as JSON. */
+export interface FormFacts {
+  id: string;
+  fields: readonly Field[];
+  outputs: readonly OutputField[];
 }

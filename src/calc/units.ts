@@ -1,2 +1,188 @@
-export type Quantity = string;
-export type UnitId = string;
+/**
+ * Every unit that a figure may be typed or printed in, by quantity: the one table of factors. Calculators work in SI;
+ * units exist only where a figure is read (parse-figure.ts) or printed (print-figure.ts).
+ * A number is the unit's size in SI; a pair holds the two ways of a unit that is no plain multiple.
+ * Sources: international yard and pound 1959 (in 25.4 mm, lb 0.45359237 kg); standard gravity 9.80665 m/s² (CGPM 1901);
+ * US gallon 231 in³ (NIST Handbook 44, App. C); imperial gallon 4.54609 L (Units of Measurement Regulations 1995, UK);
+ * hp 550 ft·lbf/s, PS 75 kgf·m/s; conventional mercury 13 595.1 kg/m³ (NIST SP 811, App. B). All exact by definition.
+ */
+
+/** Size of the unit in SI, or [to SI, from SI]. */
+type Scale = number | readonly [(x: number) => number, (si: number) => number];
+
+const LB = 0.45359237;
+const G = 9.80665;
+const IN = 0.0254;
+const MILE = 1609.344;
+const US_GAL = 231 * IN ** 3;
+const IMP_GAL = 4.54609e-3;
+const RPM = (2 * Math.PI) / 60;
+const DEG = Math.PI / 180;
+const LBF = LB * G;
+/** A unit that grows as the SI value shrinks: miles per gallon, parts of fuel to one of oil. */
+const inverse = (k: number): Scale => [(x) => k / x, (si) => k / si];
+const offset = (size: number, zero: number): Scale => [(x) => x * size + zero, (si) => (si - zero) / size];
+
+export const UNITS = {
+  length: { mm: 1e-3, cm: 1e-2, m: 1, km: 1e3, in: IN, thou: IN / 1e3, ft: 12 * IN, yd: 36 * IN, mi: MILE },
+  area: { mm2: 1e-6, cm2: 1e-4, m2: 1, in2: IN ** 2, ft2: (12 * IN) ** 2 },
+  volume: {
+    L: 1e-3,
+    mL: 1e-6,
+    cm3: 1e-6,
+    m3: 1,
+    in3: IN ** 3,
+    'US gal': US_GAL,
+    'US qt': US_GAL / 4,
+    'US pt': US_GAL / 8,
+    'US fl oz': US_GAL / 128,
+    'imp gal': IMP_GAL,
+    'imp qt': IMP_GAL / 4,
+    'imp pt': IMP_GAL / 8,
+    'imp fl oz': IMP_GAL / 160,
+  },
+  angle: { deg: DEG, rad: 1, arcmin: DEG / 60, turn: 2 * Math.PI },
+  time: { s: 1, ms: 1e-3, min: 60, h: 3600 },
+  speed: { 'km/h': 1 / 3.6, mph: MILE / 3600, 'm/s': 1, 'ft/s': 12 * IN },
+  /** Turning speed; SI is rad/s. */
+  rotation: { rpm: RPM, 'rad/s': 1, Hz: 2 * Math.PI },
+  mass: { kg: 1, g: 1e-3, t: 1e3, lb: LB, oz: LB / 16, st: 14 * LB, cwt: 112 * LB },
+  force: { N: 1, kN: 1e3, kgf: G, lbf: LBF },
+  torque: { Nm: 1, 'kgf m': G, 'lbf ft': LBF * 12 * IN, 'lbf in': LBF * IN },
+  power: { kW: 1e3, W: 1, hp: 550 * LBF * 12 * IN, PS: 75 * G },
+  pressure: {
+    kPa: 1e3,
+    Pa: 1,
+    hPa: 100,
+    bar: 1e5,
+    psi: LBF / IN ** 2,
+    'kgf/cm2': G * 1e4,
+    mmHg: 13.5951 * G,
+    inHg: 13.5951 * G * 25.4,
+    atm: 101325,
+  },
+  temperature: { degC: offset(1, 273.15), K: 1, degF: offset(5 / 9, 459.67 / 1.8) },
+  /** A difference of temperatures: no zero point to shift. */
+  'temperature step': { K: 1, degC: 1, degF: 5 / 9 },
+  density: { 'kg/m3': 1, 'g/cm3': 1e3, 'lb/ft3': LB / (12 * IN) ** 3 },
+  acceleration: { 'm/s2': 1, 'ft/s2': 12 * IN, g: G },
+  /** Rise over run (tangent). "1 in" is the one-in-so-many of road signs. */
+  slope: {
+    '%': 0.01,
+    '1 in': inverse(1),
+    deg: [(x) => Math.tan(x * DEG), (si) => Math.atan(si) / DEG] as Scale,
+  },
+  /** Turns of the driving shaft for one of the driven one. */
+  ratio: { ':1': 1 },
+  share: { '%': 0.01, '1': 1 },
+  count: { n: 1 },
+  /** Oil to fuel by volume; SI is parts of oil to one of fuel. */
+  mixture: {
+    ':1': inverse(1),
+    '%': 0.01,
+    'mL/L': 1e-3,
+    'US fl oz/US gal': 1 / 128,
+    'imp fl oz/imp gal': 1 / 160,
+  },
+  /** Fuel used for a distance; SI is m³/m. */
+  use: {
+    'L/100km': 1e-8,
+    'km/L': inverse(1e-6),
+    'US mpg': inverse(US_GAL / MILE),
+    'imp mpg': inverse(IMP_GAL / MILE),
+  },
+  /** Money for a volume, in the money of the page. */
+  price: {
+    '/L': 1e3,
+    '/US gal': 1 / US_GAL,
+    '/US qt': 4 / US_GAL,
+    '/imp gal': 1 / IMP_GAL,
+    '/imp pt': 8 / IMP_GAL,
+  },
+  money: { n: 1 },
+  /** Road speed for engine speed; SI is metres a radian. */
+  'speed per rev': {
+    'km/h per 1000': 1 / 3.6 / (1000 * RPM),
+    'mph per 1000': MILE / 3600 / (1000 * RPM),
+  },
+  /** Crank angle for a small travel; SI is rad/m. */
+  'angle per length': { 'deg/0.1mm': DEG / 1e-4, 'deg/mm': DEG / 1e-3, 'deg/thou': DEG / (IN / 1e3) },
+  voltage: { V: 1, mV: 1e-3 },
+  current: { A: 1, mA: 1e-3 },
+  resistance: { ohm: 1, kohm: 1e3 },
+  capacitance: { uF: 1e-6, nF: 1e-9 },
+  charge: { Ah: 3600 },
+} satisfies Record<string, Record<string, Scale>>;
+
+export type Quantity = keyof typeof UNITS;
+export type UnitId = { [Q in Quantity]: keyof (typeof UNITS)[Q] }[Quantity];
+
+/** Printed where it differs from the id with its figures raised ("mm2" is printed mm²). */
+const SYMBOLS: Readonly<Record<string, string>> = {
+  deg: '°',
+  degC: '°C',
+  degF: '°F',
+  arcmin: '′',
+  rpm: 'rev/min',
+  Nm: 'N·m',
+  'kgf m': 'kgf·m',
+  'lbf ft': 'lbf·ft',
+  'lbf in': 'lbf·in',
+  'L/100km': 'L/100 km',
+  'US mpg': 'mpg (US)',
+  'imp mpg': 'mpg (imp)',
+  'km/h per 1000': 'km/h per 1000 rev/min',
+  'mph per 1000': 'mph per 1000 rev/min',
+  'deg/0.1mm': '° per 0.1 mm',
+  'deg/mm': '°/mm',
+  'deg/thou': '° per 0.001 in',
+  ohm: 'Ω',
+  kohm: 'kΩ',
+  uF: 'µF',
+  n: '',
+  '1': '',
+};
+
+/**
+ * The unit as printed: "mm²", "rev/min", "°"; empty for counts.
+ * @example
+ * unitSymbol('Nm') // => "N·m"
+ */
+export function unitSymbol(unit: UnitId): string {
+  return (
+    SYMBOLS[unit] ?? unit.replace(/([a-z])([23])(?![a-z0-9])/g, (_, a, d) => a + (d === '2' ? '²' : '³'))
+  );
+}
+
+/** The ids of a quantity's units, the commonest metric one first. */
+export function unitsOf(quantity: Quantity): readonly UnitId[] {
+  return Object.keys(UNITS[quantity]) as UnitId[];
+}
+
+function scale(quantity: Quantity, unit: UnitId): Scale {
+  const found = (UNITS[quantity] as Record<string, Scale>)[unit];
+  if (found === undefined) throw new RangeError(`${unit} is no unit of ${quantity}`);
+  return found;
+}
+
+/**
+ * A figure typed in `unit`, in SI.
+ * @throws {RangeError} the quantity has no such unit
+ * @example
+ * toSi(0.157, 'length', 'in') // => 0.0039878 m
+ */
+export function toSi(x: number, quantity: Quantity, unit: UnitId): number {
+  const s = scale(quantity, unit);
+  return typeof s === 'number' ? x * s : s[0](x);
+}
+
+/**
+ * An SI figure in `unit`, for printing.
+ * @throws {RangeError} the quantity has no such unit
+ * @example
+ * fromSi(0.004, 'mixture', ':1') // => 250 parts of fuel to one of oil
+ */
+export function fromSi(si: number, quantity: Quantity, unit: UnitId): number {
+  const s = scale(quantity, unit);
+  return typeof s === 'number' ? si / s : s[1](si);
+}
