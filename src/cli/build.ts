@@ -31,7 +31,10 @@ async function filesBelow(folder: string): Promise<string[]> {
   return entries.filter((one) => one.isFile()).map((one) => relative(folder, join(one.parentPath, one.name)));
 }
 
-async function weigh(folder: string, base: string): Promise<{ total: number; heaviest: Page | undefined; pages: number }> {
+async function weigh(
+  folder: string,
+  base: string,
+): Promise<{ total: number; heaviest: Page | undefined; pages: number }> {
   const files = await filesBelow(folder);
   const sizes = await Promise.all(files.map(async (one) => (await stat(join(folder, one))).size));
   const total = sizes.reduce((sum, one) => sum + one, 0);
@@ -58,7 +61,8 @@ async function weigh(folder: string, base: string): Promise<{ total: number; hea
   return { total, heaviest, pages: pages.length };
 }
 
-const size = (bytes: number) => (bytes < 1e6 ? `${(bytes / 1e3).toFixed(1)} kB` : `${(bytes / 1e6).toFixed(1)} MB`);
+const size = (bytes: number) =>
+  bytes < 1e6 ? `${(bytes / 1e3).toFixed(1)} kB` : `${(bytes / 1e6).toFixed(1)} MB`;
 
 /** Puts a finished folder in the place of the last good one; the old one goes only once the new one stands. */
 async function swap(next: string, out: string): Promise<void> {
@@ -84,7 +88,12 @@ function summary(reading: Reading, seconds: number, weight: Awaited<ReturnType<t
     ['Problems', counted.problems(problems)],
     ['Time', `${seconds.toFixed(1)} s`],
     ['Site', `${size(weight.total)} in ${weight.pages} pages`],
-    ['Heaviest page', weight.heaviest ? `${weight.heaviest.path}, ${size(weight.heaviest.bytes)} compressed, without pictures` : 'none'],
+    [
+      'Heaviest page',
+      weight.heaviest
+        ? `${weight.heaviest.path}, ${size(weight.heaviest.bytes)} compressed, without pictures`
+        : 'none',
+    ],
   ];
   return `\n${lines.map(([name, value]) => `${name?.padEnd(15)}${value}`).join('\n')}\n${offTheRoad(shown).text}\n`;
 }
@@ -128,7 +137,13 @@ With errors in the author's files nothing is built and the last good site stays 
     handOver(content, reading);
     process.env['OILWAY_CONTENT'] = content;
     try {
-      await astroBuild({ root: io.root, base, outDir: next, logLevel: 'warn', ...(values.site ? { site: values.site } : {}) });
+      await astroBuild({
+        root: io.root,
+        base,
+        outDir: next,
+        logLevel: 'warn',
+        ...(values.site ? { site: values.site } : {}),
+      });
     } catch (error) {
       await rm(next, { recursive: true, force: true });
       throw error;

@@ -16,7 +16,9 @@ export async function main(args: readonly string[], io: Io): Promise<number> {
   if (!load) {
     const commands = await Promise.all(Object.values(COMMANDS).map((each) => each()));
     const width = Math.max(...commands.map(({ command }) => command.name.length)) + 2;
-    const list = commands.map(({ command }) => `  ${command.name.padEnd(width)}${command.summary}`).join('\n');
+    const list = commands
+      .map(({ command }) => `  ${command.name.padEnd(width)}${command.summary}`)
+      .join('\n');
     const asked = name === undefined || name === '--help' || name === 'help';
     (asked ? io.out : io.err)(`${asked ? '' : `There is no command "${name}".\n\n`}Commands:\n${list}\n`);
     return asked ? 0 : 2;
@@ -29,7 +31,8 @@ export async function main(args: readonly string[], io: Io): Promise<number> {
   try {
     return await command.run(rest, io);
   } catch (error) {
-    const wrongFlag = error instanceof TypeError && 'code' in error && String(error.code).startsWith('ERR_PARSE_ARGS');
+    const wrongFlag =
+      error instanceof TypeError && 'code' in error && String(error.code).startsWith('ERR_PARSE_ARGS');
     if (!(error instanceof UsageError) && !wrongFlag) throw error;
     io.err(`${(error as Error).message}\n\n${command.usage.trim()}\n`);
     return 2;

@@ -28,12 +28,17 @@ async function ask(given: Partial<Answers>, io: Io): Promise<Answers | undefined
   for (const { flag, asks, start } of QUESTIONS) {
     if (answers[flag] !== undefined) continue;
     if (!io.interactive) {
-      if (start === undefined) throw new UsageError(`--${flag} is missing, and there is nobody at the terminal to ask.`);
+      if (start === undefined)
+        throw new UsageError(`--${flag} is missing, and there is nobody at the terminal to ask.`);
       answers[flag] = start;
       continue;
     }
     const { isCancel, text } = await import('@clack/prompts');
-    const said = await text({ message: asks, ...(start ? { initialValue: start } : {}), validate: (one) => (one?.trim() ? undefined : 'Write a few words.') });
+    const said = await text({
+      message: asks,
+      ...(start ? { initialValue: start } : {}),
+      validate: (one) => (one?.trim() ? undefined : 'Write a few words.'),
+    });
     if (isCancel(said)) return undefined;
     answers[flag] = said.trim();
   }
@@ -57,12 +62,14 @@ function starter({ title, by, machine, currency, language }: Answers, today: str
   );
   files.set(
     'machine.yaml',
-    `${stringify({ name: machine })}# One section a system, one line a value. Every value has its unit; source is maker's book, measured or told.\n${stringify({
-      engine: {
-        title: 'Engine',
-        cylinders: { label: 'Cylinders', as_built: '1', source: 'measured' },
+    `${stringify({ name: machine })}# One section a system, one line a value. Every value has its unit; source is maker's book, measured or told.\n${stringify(
+      {
+        engine: {
+          title: 'Engine',
+          cylinders: { label: 'Cylinders', as_built: '1', source: 'measured' },
+        },
       },
-    })}`,
+    )}`,
   );
   files.set(
     'chapters/01-the-first-evening/chapter.mdx',
@@ -104,9 +111,14 @@ What is in content/ is moved to content-set-aside/ as it is; nothing is deleted 
 
   async run(args, io) {
     const text = { type: 'string' } as const;
-    const { values } = parseArgs({ args: [...args], options: { title: text, by: text, machine: text, currency: text, language: text } });
+    const { values } = parseArgs({
+      args: [...args],
+      options: { title: text, by: text, machine: text, currency: text, language: text },
+    });
     if (values.currency !== undefined && !isCurrency(values.currency)) {
-      throw new UsageError(`"${values.currency}" is not a currency of ISO 4217. Write three capital letters, such as EUR.`);
+      throw new UsageError(
+        `"${values.currency}" is not a currency of ISO 4217. Write three capital letters, such as EUR.`,
+      );
     }
     const answers = await ask(values, io);
     if (!answers) {
@@ -130,7 +142,9 @@ What is in content/ is moved to content-set-aside/ as it is; nothing is deleted 
       if (existsSync(join(io.root, aside))) await rename(join(io.root, aside), content);
       throw error;
     }
-    io.out(`Your series is in content/. What was there before is in ${aside}/, untouched.\nStart writing: npm start\n`);
+    io.out(
+      `Your series is in content/. What was there before is in ${aside}/, untouched.\nStart writing: npm start\n`,
+    );
     return 0;
   },
 };

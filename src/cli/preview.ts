@@ -19,17 +19,27 @@ npm run preview -- [--out FOLDER] [--base PATH] [--port NUMBER]
   async run(args, io) {
     const { values } = parseArgs({
       args: [...args],
-      options: { out: { type: 'string' }, base: { type: 'string' }, port: { type: 'string', default: '4322' } },
+      options: {
+        out: { type: 'string' },
+        base: { type: 'string' },
+        port: { type: 'string', default: '4322' },
+      },
     });
     const port = Number(values.port);
     if (!Number.isInteger(port) || port < 1 || port > 65_535) {
       throw new UsageError(`"${values.port}" is not a port. Write a whole number from 1 to 65535.`);
     }
     const note = join(io.root, '.oilway', 'built.json');
-    const last = existsSync(note) ? (JSON.parse(await readFile(note, 'utf8')) as { out: string; base: string }) : undefined;
+    const last = existsSync(note)
+      ? (JSON.parse(await readFile(note, 'utf8')) as { out: string; base: string })
+      : undefined;
     const out = resolve(io.root, values.out ?? last?.out ?? 'dist');
-    if (!existsSync(join(out, 'index.html'))) throw new UsageError('There is no built site yet. Run npm run build first.');
-    const served = await serveFolder(out, { base: values.base ? basePath(values.base) : (last?.base ?? '/'), port });
+    if (!existsSync(join(out, 'index.html')))
+      throw new UsageError('There is no built site yet. Run npm run build first.');
+    const served = await serveFolder(out, {
+      base: values.base ? basePath(values.base) : (last?.base ?? '/'),
+      port,
+    });
     io.out(`${served.address}\n`);
     await new Promise<void>((stop) => process.once('SIGINT', () => stop()));
     await served.close();

@@ -56,7 +56,9 @@ export async function serveFolder(folder: string, { base = '/', port = 0 } = {})
       response.writeHead(404, { 'Content-Type': 'text/plain' }).end('Not found');
       return;
     }
-    response.writeHead(file ? 200 : 404, { 'Content-Type': TYPES[extname(answer)] ?? 'application/octet-stream' });
+    response.writeHead(file ? 200 : 404, {
+      'Content-Type': TYPES[extname(answer)] ?? 'application/octet-stream',
+    });
     createReadStream(answer).pipe(response);
   });
   await new Promise<void>((ready, failed) => {

@@ -2,8 +2,9 @@
  * Oilway as an Astro integration: reads and checks the record once, hands it to every page, gives the chapters' MDX to the
  * site (held ones only while writing), makes the photos, and in dev reads again what an author saves.
  */
-import { cp, mkdir } from 'node:fs/promises';
+
 import { createReadStream, existsSync } from 'node:fs';
+import { cp, mkdir } from 'node:fs/promises';
 import { join, relative, resolve, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
@@ -42,7 +43,9 @@ const RESOLVED = `\0${CHAPTERS}`;
 
 /** The module from which the chapter page takes its MDX: only the chapters that this run may show. */
 function chaptersModule(chapters: readonly Chapter[]): string {
-  const lines = chapters.map((one) => `  ${JSON.stringify(one.id)}: () => import(${JSON.stringify(one.path)}),`);
+  const lines = chapters.map(
+    (one) => `  ${JSON.stringify(one.id)}: () => import(${JSON.stringify(one.path)}),`,
+  );
   return `export const chapters = {\n${lines.join('\n')}\n};\n`;
 }
 
@@ -111,14 +114,18 @@ export function oilway({ content }: SiteOptions): AstroIntegration {
         });
 
         async function makePhotos() {
-          const originals = [...new Set(shown?.chapters.flatMap((one) => one.photos.map((photo) => photo.path)))];
+          const originals = [
+            ...new Set(shown?.chapters.flatMap((one) => one.photos.map((photo) => photo.path))),
+          ];
           setPhotoSets(await derivePhotos(originals, { cache }));
         }
         if (!building) await makePhotos();
       },
 
       'astro:build:start': async () => {
-        const originals = [...new Set(shown?.chapters.flatMap((one) => one.photos.map((photo) => photo.path)))];
+        const originals = [
+          ...new Set(shown?.chapters.flatMap((one) => one.photos.map((photo) => photo.path))),
+        ];
         setPhotoSets(await derivePhotos(originals, { cache }));
       },
 

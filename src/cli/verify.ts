@@ -37,7 +37,9 @@ Runs each step to its end and names those that failed; exits 1 if any did.`,
       const started = performance.now();
       io.out(`\n== ${says}\n`);
       const code = await step(run, io);
-      io.out(`== ${says}: ${code === 0 ? 'good' : 'FAILED'}, ${((performance.now() - started) / 1000).toFixed(1)} s\n`);
+      io.out(
+        `== ${says}: ${code === 0 ? 'good' : 'FAILED'}, ${((performance.now() - started) / 1000).toFixed(1)} s\n`,
+      );
       if (code !== 0) failed.push(says);
     }
     io.out(failed.length === 0 ? '\nAll good.\n' : `\nFailed: ${failed.join('; ')}.\n`);

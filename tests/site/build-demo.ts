@@ -6,7 +6,10 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 /** One build of the demo series as `npm run build` does it, into a folder of the tests' own. */
 function build(...args: string[]): Promise<void> {
   return new Promise((built, failed) => {
-    const child = spawn('node', ['src/cli/main.ts', 'build', ...args], { cwd: root, stdio: ['ignore', 'pipe', 'pipe'] });
+    const child = spawn('node', ['src/cli/main.ts', 'build', ...args], {
+      cwd: root,
+      stdio: ['ignore', 'pipe', 'pipe'],
+    });
     let said = '';
     child.stdout.on('data', (text) => {
       said += text;
@@ -14,7 +17,9 @@ function build(...args: string[]): Promise<void> {
     child.stderr.on('data', (text) => {
       said += text;
     });
-    child.once('exit', (code) => (code === 0 ? built() : failed(new Error(`build ${args.join(' ')} ended with ${code}:\n${said}`))));
+    child.once('exit', (code) =>
+      code === 0 ? built() : failed(new Error(`build ${args.join(' ')} ended with ${code}:\n${said}`)),
+    );
   });
 }
 
