@@ -115,20 +115,34 @@ export interface OutputField {
   help?: string;
 }
 
-/** One line of working: formula in symbols, the same with figures put in, and the result. MathML comes from the trees. */
+/**
+ * One line of working, shown as formula, figures put in, result. One tree gives both: a symbol knows its figure, so that
+ * the two cannot differ, and tests work the tree out again. Print it with `workingMathml` or `workingText` (working.ts).
+ */
 export interface WorkingLine {
   /** "Rod angle from the bore axis" */
   says: string;
+  /** What is worked out, with its figure: the left side and the result. */
+  is: Sign;
   formula: Term;
-  figures: Term;
-  result: Term;
+}
+
+/** A symbol and its figure. */
+export interface Sign {
+  k: 'v';
+  /** "r", "α"; one or few letters. */
+  text: string;
+  sub?: string;
+  /** SI, for working the tree out again. */
+  si: number;
+  /** As printed where figures are put in, unit and all. */
+  figure: string;
 }
 
 /** A formula as a small tree (see working.ts), printed as MathML on server and in browser by one code. */
-export type Term =
-  | { k: 'n'; text: string; unit?: string }
-  | { k: 'v'; text: string; sub?: string }
-  | { k: 'op'; op: string; args: readonly Term[] };
+export type Term = Sign | { k: 'n'; si: number; figure: string } | { k: 'op'; op: Op; args: readonly Term[] };
+
+export type Op = '+' | '-' | '*' | '/' | '^' | 'sqrt' | 'sin' | 'cos' | 'tan' | 'asin' | 'acos' | 'atan';
 
 /** A table among the answers: one row a gear, one row a cylinder. Cells are printed text with their unit in the heading. */
 export interface AnswerTable {

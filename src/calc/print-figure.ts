@@ -1,0 +1,82 @@
+import type { Figure, Output, OutputField } from './contract.ts';
+import { fromSi, type Quantity, type UnitId, unitSymbol } from './units.ts';
+
+/** Narrow no-break space: parts groups of three digits; a plain no-break space parts figure and unit. */
+const THIN = '\u202f';
+const NBSP = '\u00a0';
+const MINUS = '\u2212';
+
+/** Decimals that show `figures` significant digits of x. */
+function decimalsFor(x: number, figures: number): number {
+  if (x === 0 || !Number.isFinite(x)) return 0;
+  const lead = Math.floor(Math.log10(Math.abs(x)));
+  /** 9.996 to three figures is 10.0, not 10.00. */
+  const up = Math.floor(Math.log10(Number(Math.abs(x).toPrecision(figures))));
+  return Math.min(9, Math.max(0, figures - 1 - Math.max(lead, up)));
+}
+
+/**
+ * Digits with a true minus, five and more grouped by narrow spaces.
+ * @example
+ * digits(-12345.678, 1) // => "−12 345.7"
+ */
+export function digits(x: number, decimals: number): string {
+  const fixed = Math.abs(x).toFixed(decimals);
+  const [whole = '', part] = fixed.split('.');
+  const grouped = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, THIN) : whole;
+  return (x < 0 && Number(fixed) !== 0 ? MINUS : '') + grouped + (part ? `.${part}` : '');
+}
+
+function withUnit(text: string, unit: UnitId, bracket = false): string {
+  if (unit === '1 in') return `1 in ${text}`;
+  const symbol = unitSymbol(unit);
+  const body = bracket && symbol !== '' ? `(${text})` : text;
+  return symbol === '' || /^[°′:](?!C|F)/.test(symbol) ? body + symbol : body + NBSP + symbol;
+}
+
+/**
+ * A figure in one unit. With ± the figure ends where its doubt begins: 4.01 ± 0.05 mm. An interval prints as "0 to 2.5°".
+ * @param figures significant digits of a figure without ±; `decimals`, where given, fixes the places instead
+ * @example
+ * printFigure({ si: 0.00401, pm: 0.00005 }, 'length', 'mm', 3) // => "(4.01 ± 0.05) mm"
+ */
+export function printFigure(
+  figure: Output,
+  quantity: Quantity,
+  unit: UnitId,
+  figures = 3,
+  decimals?: number,
+): string {
+  const x = fromSi(figure.si, quantity, unit);
+  if (!Number.isFinite(x)) return '—';
+  if (figure.interval) {
+    const ends = [figure.interval.low, figure.interval.high].map((si) => fromSi(si, quantity, unit));
+    const [low = 0, high = 0] = ends.sort((a, b) => a - b);
+    const places = decimalsFor(high - low, 2);
+    return withUnit(`${digits(low, places)} to ${digits(high, places)}`, unit);
+  }
+  if (figure.pm) {
+    const pm = pmIn(figure, quantity, unit);
+    const lead = Number(pm.toExponential(0)[0]);
+    const places = Math.min(decimalsFor(pm, lead < 3 ? 2 : 1), decimalsFor(x, 7));
+    return withUnit(`${digits(x, places)}${NBSP}±${NBSP}${digits(pm, places)}`, unit, true);
+  }
+  return withUnit(digits(x, decimals ?? decimalsFor(x, figures)), unit);
+}
+
+/** The half-width in `unit`, by the slope there, since a unit may run the other way (miles a gallon). */
+function pmIn(figure: Figure, quantity: Quantity, unit: UnitId): number {
+  const h = (figure.pm ?? 0) / 1e3;
+  return Math.abs(fromSi(figure.si + h, quantity, unit) - fromSi(figure.si - h, quantity, unit)) * 500;
+}
+
+/**
+ * An answer in each of its units, the first one foremost.
+ * @example
+ * printOutput({ name: 'travel', label: '', quantity: 'length', units: ['mm', 'in'], figures: 3 }, { si: 0.004 })[1] // => "0.157 in"
+ */
+export function printOutput(field: OutputField, output: Output): readonly string[] {
+  return field.units.map((unit, i) =>
+    printFigure(output, field.quantity, unit, field.figures, i === 0 ? field.decimals : undefined),
+  );
+}

@@ -1,0 +1,216 @@
+import type {
+  Field,
+  Figure,
+  FigureField,
+  FormFacts,
+  InputError,
+  TableField,
+  Value,
+  Values,
+} from './contract.ts';
+import { parseFigure } from './parse-figure.ts';
+import { printFigure } from './print-figure.ts';
+import { fromSi, type Quantity, toSi, type UnitId } from './units.ts';
+
+export type Texts = Readonly<Record<string, string>>;
+export type From = 'given' | 'machine' | 'start';
+
+export interface Filled {
+  /** What each field shows. */
+  texts: Record<string, string>;
+  /** Where it came from; absent for empty fields. */
+  from: Record<string, From>;
+}
+
+export interface Read extends Filled {
+  values: Record<string, Value>;
+  errors: InputError[];
+}
+
+/**
+ * What each field shows: the text given (an empty one stays empty), else the machine's, else the start value.
+ * A field given without the choice that shows it makes that choice (`travel="4 mm"` says that the travel is known).
+ * @param machine texts by the path that fields name ("engine.stroke" → "58 mm ± 0.05 mm")
+ */
+export function fillTexts(
+  form: Pick<FormFacts, 'fields'>,
+  given: Texts,
+  machine: Texts = {},
+  starts = true,
+): Filled {
+  const chosen: Record<string, string> = {};
+  for (const { name, when } of form.fields) {
+    const only = when?.is[0];
+    if (when && only && given[name] && given[when.field] === undefined) chosen[when.field] = only;
+  }
+  const filled: Filled = { texts: {}, from: {} };
+  for (const field of form.fields) {
+    const options: [From, string | undefined][] = [
+      ['given', given[field.name] ?? chosen[field.name]],
+      ['machine', field.machine === undefined ? undefined : machine[field.machine]],
+      ['start', starts ? field.start : undefined],
+    ];
+    const [from, text] = options.find(([, t]) => t !== undefined) ?? ['start', undefined];
+    filled.texts[field.name] = text ?? (field.kind === 'choice' ? field.start : '');
+    if (text) filled.from[field.name] = from;
+  }
+  return filled;
+}
+
+const shown = (field: Field, texts: Texts) =>
+  !field.when || field.when.is.includes(texts[field.when.field] ?? '');
+
+/**
+ * Turns the texts of a form, of MDX attributes or of an address into SI values, with every error in plain words.
+ * Fields hidden by a choice are not read.
+ */
+export function readValues(
+  form: Pick<FormFacts, 'fields'>,
+  given: Texts,
+  machine: Texts = {},
+  starts = true,
+): Read {
+  const filled = fillTexts(form, given, machine, starts);
+  const values: Record<string, Value> = {};
+  const errors: InputError[] = [];
+  for (const field of form.fields) {
+    const text = (filled.texts[field.name] ?? '').trim();
+    if (!shown(field, filled.texts)) continue;
+    if (text === '') {
+      if (!field.optional)
+        errors.push({
+          field: field.name,
+          message: `A figure is needed here${field.start ? `, such as ${field.start}` : ''}.`,
+        });
+      continue;
+    }
+    const value = readField(field, text);
+    if (typeof value === 'string' && field.kind !== 'choice' && field.kind !== 'text')
+      errors.push({ field: field.name, message: value });
+    else if (typeof value === 'object' && 'wrong' in value)
+      errors.push({ field: field.name, message: value.wrong });
+    else values[field.name] = value;
+  }
+  return { ...filled, values, errors };
+}
+
+function readField(field: Field, text: string): Value | { wrong: string } {
+  if (field.kind === 'text') return text.length > 60 ? { wrong: 'Write at most 60 letters.' } : text;
+  if (field.kind === 'table') return readTable(field, text);
+  if (field.kind === 'choice') {
+    const option = field.options.find((o) => o.value === text || o.label === text);
+    return option?.value ?? { wrong: `Choose ${field.options.map((o) => o.value).join(' or ')}.` };
+  }
+  return readFigure(field, text);
+}
+
+interface Limits {
+  quantity: Quantity;
+  units: readonly UnitId[];
+  min?: number;
+  max?: number;
+  whole?: boolean;
+}
+
+function readFigure(field: Limits & Partial<FigureField>, text: string): Figure | { wrong: string } {
+  const first = field.units[0];
+  if (first === undefined) return { wrong: 'This field has no unit.' };
+  const read = parseFigure(text, field.quantity, first);
+  if (!read.ok) return { wrong: read.message };
+  const { figure, unit } = read;
+  const x = fromSi(figure.si, field.quantity, unit);
+  const inside = (si: number) =>
+    si >= (field.min ?? -Infinity) * (1 - 1e-9) && si <= (field.max ?? Infinity) * (1 + 1e-9);
+  const print = (si: number, u: UnitId) =>
+    printFigure({ si }, field.quantity, u, 6)
+      .replace(/(\.\d*?)0+(?=\D|$)/, '$1')
+      .replace(/\.(?=\D|$)/, '');
+  if (!inside(figure.si)) {
+    const slip = field.units.find((u) => u !== unit && inside(toSi(x, field.quantity, u)));
+    const [low, high] = [field.min, field.max].map((si) => (si === undefined ? '' : print(si, first)));
+    const span = low && high ? `between ${low} and ${high}` : low ? `${low} or more` : `${high} or less`;
+    const typed = print(figure.si, unit);
+    return {
+      wrong: slip
+        ? `${typed}? ${print(toSi(x, field.quantity, slip), slip)} is likelier; this must be ${span}.`
+        : `This must be ${span}; ${typed} is not.`,
+    };
+  }
+  if (field.whole && Math.abs(x - Math.round(x)) > 1e-9)
+    return { wrong: `A whole number is wanted here: ${Math.floor(x)} or ${Math.ceil(x)}.` };
+  return figure;
+}
+
+const CELL = /[+-]?[.,]?\d[\d.,/:]*(?:\s*(?:±|\+\/-)\s*[\d.,]+)?[^\d|;±+-]*/g;
+
+function readTable(field: TableField, text: string): readonly (readonly Figure[])[] | { wrong: string } {
+  const lines = text.split(/[;\n]/).filter((line) => line.trim() !== '');
+  const cells = lines.map((line) => line.match(CELL)?.map((c) => c.replace(/[\s|,]+$/, '')) ?? []);
+  const rows = field.columns.length === 1 ? cells.flat().map((c) => [c]) : cells;
+  if (rows.length > field.maxRows)
+    return { wrong: `At most ${field.maxRows} rows are taken here; there are ${rows.length}.` };
+  const table: Figure[][] = [];
+  for (const [i, row] of rows.entries()) {
+    if (row.length !== field.columns.length) {
+      const names = field.columns.map((c) => c.label.toLowerCase()).join(' and ');
+      return {
+        wrong: `Row ${i + 1}: write ${names}, such as ${field.start?.split(/[;\n]/)[0] ?? '1000 12'}.`,
+      };
+    }
+    const figures: Figure[] = [];
+    for (const [j, column] of field.columns.entries()) {
+      const figure = readFigure(column, row[j] ?? '');
+      if ('wrong' in figure) return { wrong: `Row ${i + 1}: ${figure.wrong}` };
+      figures.push(figure);
+    }
+    table.push(figures);
+  }
+  return table.length ? table : { wrong: 'Write one row a line.' };
+}
+
+/** Values as texts that `readValues` reads back to the last digit: for an address, or a set-up kept on the device. */
+export function writeTexts(form: Pick<FormFacts, 'fields'>, values: Values): Record<string, string> {
+  const texts: Record<string, string> = {};
+  for (const field of form.fields) {
+    const value = values[field.name];
+    if (value === undefined) continue;
+    if (typeof value === 'string') texts[field.name] = value;
+    else if (field.kind === 'figure')
+      texts[field.name] = write(value as Figure, field.quantity, field.units[0]);
+    else if (field.kind === 'table')
+      texts[field.name] = (value as readonly (readonly Figure[])[])
+        .map((row) =>
+          row.map((f, j) => write(f, field.columns[j]?.quantity, field.columns[j]?.units[0])).join(' '),
+        )
+        .join('; ');
+  }
+  return texts;
+}
+
+function write(figure: Figure, quantity: Quantity | undefined, unit: UnitId | undefined): string {
+  if (!quantity || !unit) return '';
+  const plain = (x: number) =>
+    x
+      .toPrecision(12)
+      .replace(/(\.\d*?)0+$/, '$1')
+      .replace(/\.$/, '');
+  const x = fromSi(figure.si, quantity, unit);
+  const pm = figure.pm ? ` ± ${plain(Math.abs(fromSi(figure.si + figure.pm, quantity, unit) - x))}` : '';
+  const tail = unit === 'n' || unit === '1' || unit === '1 in' ? '' : unit === ':1' ? unit : ` ${unit}`;
+  return unit === '1 in' ? `1 in ${plain(x)}` : pm ? `${plain(x)}${pm}${tail}` : plain(x) + tail;
+}
+
+/**
+ * The declaration without its words, small enough to travel in the page: what `readValues` and `printOutput` need.
+ */
+export function formFacts(calculator: FormFacts): FormFacts {
+  const bare = (field: Field): Field => {
+    const { help: _help, group: _group, ...rest } = field;
+    return rest as Field;
+  };
+  return {
+    id: calculator.id,
+    fields: calculator.fields.map(bare),
+    outputs: calculator.outputs.map(({ help: _help, ...rest }) => rest),
+  };
+}
