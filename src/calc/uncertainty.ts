@@ -5,6 +5,9 @@ export type Computed = Readonly<Record<string, number | undefined>>;
 /** A linear ± is shown while the two sides differ from it by no more than this share of it. */
 const LINEAR = 0.15;
 
+/** Below this share of a figure a difference is arithmetic noise. */
+const NOISE = 1e-12;
+
 const isTable = (value: Value): value is readonly (readonly Figure[])[] =>
   typeof value === 'object' && !('si' in value);
 
@@ -66,7 +69,7 @@ export function spread(compute: (values: Values) => Computed, values: Values): R
     const pm = Math.sqrt(straight);
     const [high, low] = [Math.sqrt(above), Math.sqrt(below)];
     const bent = Math.max(Math.abs(high - pm), Math.abs(low - pm)) > LINEAR * pm;
-    if (high === 0 && low === 0) outputs[name] = { si };
+    if (Math.max(high, low) <= NOISE * Math.abs(si)) outputs[name] = { si };
     else if (bent) outputs[name] = { si, pm, interval: { low: si - low, high: si + high } };
     else outputs[name] = { si, pm };
   }

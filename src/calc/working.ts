@@ -51,7 +51,7 @@ const brackets = (parent: Op, arg: Term, at: number): boolean => {
   return inner < outer || (parent === '-' && at > 0 && inner === 1) || (parent === '^' && at === 0);
 };
 
-const escape = (text: string) => text.replace(/&/g, '&amp;').replace(/</g, '&lt;');
+const escaped = (text: string) => text.replace(/&/g, '&amp;').replace(/</g, '&lt;');
 const mo = (text: string) => `<mo>${text}</mo>`;
 const mrow = (...inner: string[]) => `<mrow>${inner.join('')}</mrow>`;
 const NAMES: Partial<Record<Op, string>> = { asin: 'arcsin', acos: 'arccos', atan: 'arctan' };
@@ -61,7 +61,7 @@ function figureMathml(figure: string): string {
   const [, digits = '', unit = ''] = /^([^\u00a0°]*)(.*)$/.exec(figure) ?? [];
   const negative = digits.startsWith('\u2212');
   const number = `<mn>${negative ? digits.slice(1) : digits}</mn>`;
-  const all = (negative ? mo('\u2212') : '') + number + (unit ? `<mtext>${escape(unit)}</mtext>` : '');
+  const all = (negative ? mo('\u2212') : '') + number + (unit ? `<mtext>${escaped(unit)}</mtext>` : '');
   return negative || unit ? mrow(all) : all;
 }
 
@@ -70,8 +70,8 @@ export function termMathml(term: Term, figures: boolean): string {
   if (term.k === 'n') return figureMathml(term.figure);
   if (term.k === 'v') {
     if (figures) return figureMathml(term.figure);
-    const letter = `<mi>${escape(term.text)}</mi>`;
-    return term.sub ? `<msub>${letter}<mtext>${escape(term.sub)}</mtext></msub>` : letter;
+    const letter = `<mi>${escaped(term.text)}</mi>`;
+    return term.sub ? `<msub>${letter}<mtext>${escaped(term.sub)}</mtext></msub>` : letter;
   }
   const args = term.args.map((arg, i) => {
     const inner = termMathml(arg, figures);
