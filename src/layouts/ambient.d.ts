@@ -7,7 +7,8 @@ declare namespace App {
 }
 
 declare module 'virtual:oilway/chapters' {
+  /** By chapter id; a held chapter is missing from it in a build. */
   export const chapters: Readonly<
-    Record<string, () => Promise<{ default: import('@astrojs/mdx').MDXInstance<object>['default'] }>>
+    Record<string, () => Promise<{ default: import('astro').MDXInstance<object>['default'] }>>
   >;
 }

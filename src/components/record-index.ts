@@ -1,0 +1,138 @@
+/**
+ * Look-ups that pages and components need again and again, made once for a series: no page walks the whole record.
+ */
+import { currentSeries } from '../record/current.ts';
+import type {
+  Chapter,
+  Correction,
+  Fault,
+  FaultEvent,
+  FaultState,
+  Part,
+  RefitLine,
+  Series,
+} from '../record/types.ts';
+import { bySeverity, stateAfter } from './faults/life.ts';
+
+interface SeriesIndex {
+  chapters: Map<string, Chapter>;
+  /** Place of each chapter in the order of numbers, from 0. */
+  places: Map<string, number>;
+  parts: Map<string, Part>;
+  faults: Map<string, Fault>;
+  /** By chapter id, in order of date. */
+  corrections: Map<string, Correction[]>;
+  /** By "chapter/step". */
+  refitOpened: Map<string, RefitLine[]>;
+  refitClosed: Map<string, RefitLine[]>;
+  today: Map<string, FaultState>;
+  /** By chapter id, in the order in which they happened. */
+  faultEvents: Map<string, ChapterFaultEvent[]>;
+  standings: Map<string, ChapterStanding>;
+}
+
+/** What a chapter took over, or handed on: faults open then, worst first, and refit lines not yet closed then. */
+export interface Standing {
+  faults: FaultState[];
+  refit: RefitLine[];
+}
+
+export interface ChapterStanding {
+  before: Standing;
+  after: Standing;
+}
+
+/** One event of a fault, seen from the chapter in which it happened. */
+export interface ChapterFaultEvent {
+  fault: Fault;
+  event: FaultEvent;
+}
+
+const made = new WeakMap<Series, SeriesIndex>();
+
+function indexOf(series: Series): SeriesIndex {
+  const known = made.get(series);
+  if (known) return known;
+  const index: SeriesIndex = {
+    chapters: new Map(series.chapters.map((one) => [one.id, one])),
+    places: new Map(series.chapters.map((one, place) => [one.id, place])),
+    parts: new Map(series.parts.map((one) => [one.id, one])),
+    faults: new Map(series.faults.map((one) => [one.id, one])),
+    corrections: Map.groupBy(
+      series.corrections.toSorted((a, b) => a.date.localeCompare(b.date)),
+      (one) => one.chapter,
+    ),
+    refitOpened: Map.groupBy(series.refit, (one) => `${one.opened.chapter}/${one.opened.step ?? ''}`),
+    refitClosed: Map.groupBy(series.refit, (one) => `${one.closed?.chapter ?? ''}/${one.closed?.step ?? ''}`),
+    today: new Map(),
+    faultEvents: Map.groupBy(
+      series.faults.flatMap((fault) => fault.events.map((event) => ({ fault, event }))),
+      ({ event }) => event.chapter,
+    ),
+    standings: new Map(),
+  };
+  for (const fault of series.faults) {
+    const state = stateAfter(
+      fault,
+      (event) => index.chapters.has(event.chapter) && event.date <= series.asOf,
+    );
+    if (state) index.today.set(fault.id, state);
+  }
+  made.set(series, index);
+  return index;
+}
+
+const index = () => indexOf(currentSeries());
+
+export const chapterById = (id: string): Chapter | undefined => index().chapters.get(id);
+export const partById = (id: string): Part | undefined => index().parts.get(id);
+export const faultById = (id: string): Fault | undefined => index().faults.get(id);
+export const correctionsOf = (chapterId: string): readonly Correction[] =>
+  index().corrections.get(chapterId) ?? [];
+
+export const faultEventsOf = (chapterId: string): readonly ChapterFaultEvent[] =>
+  index().faultEvents.get(chapterId) ?? [];
+
+export const refitOpenedAt = (chapterId: string, stepId: string): readonly RefitLine[] =>
+  index().refitOpened.get(`${chapterId}/${stepId}`) ?? [];
+export const refitClosedAt = (chapterId: string, stepId: string): readonly RefitLine[] =>
+  index().refitClosed.get(`${chapterId}/${stepId}`) ?? [];
+
+/** Where a fault stands on the day of the series; absent if no released chapter has found it. */
+export const faultToday = (fault: Fault): FaultState | undefined => index().today.get(fault.id);
+
+export const openToday = (): FaultState[] =>
+  [...index().today.values()].filter((one) => one.open).sort(bySeverity);
+
+export function standingOf(chapter: Chapter): ChapterStanding {
+  const { standings, chapters } = index();
+  const known = standings.get(chapter.id);
+  if (known) return known;
+  const { faults, refit } = currentSeries();
+  const numberOf = (id: string) => chapters.get(id)?.number ?? Number.POSITIVE_INFINITY;
+  const upTo = (last: number): Standing => ({
+    faults: faults
+      .map((fault) => stateAfter(fault, (event: FaultEvent) => numberOf(event.chapter) <= last))
+      .filter((state) => state !== undefined)
+      .filter((state) => state.open)
+      .sort(bySeverity),
+    refit: refit.filter(
+      (line) =>
+        numberOf(line.opened.chapter) <= last &&
+        (line.closed === undefined || numberOf(line.closed.chapter) > last),
+    ),
+  });
+  const standing = { before: upTo(chapter.number - 1), after: upTo(chapter.number) };
+  standings.set(chapter.id, standing);
+  return standing;
+}
+
+/** The chapters before and after, in order of number. */
+export function neighboursOf(chapter: Chapter): { previous?: Chapter; next?: Chapter } {
+  const { places } = index();
+  const { chapters } = currentSeries();
+  const place = places.get(chapter.id) ?? -1;
+  const previous = chapters[place - 1];
+  const next = chapters[place + 1];
+  return { ...(previous && { previous }), ...(next && { next }) };
+}
