@@ -2,10 +2,11 @@ import * as iso4217 from 'dinero.js/currencies';
 
 /**
  * Digits after the decimal mark by ISO 4217 code. Not from Intl, whose digits are those that shops print: it gives the
- * forint 0 where the standard gives 2.
+ * forint 0 where the standard gives 2. The package counts the ariary and the ouguiya in fifths, which are their coins; the
+ * standard writes both with 2 digits.
  */
 const MINOR_DIGITS: ReadonlyMap<string, number> = new Map(
-  Object.values(iso4217).map(({ code, exponent }) => [code, exponent]),
+  Object.values(iso4217).map(({ code, base, exponent }) => [code, (base as number) === 10 ? exponent : 2]),
 );
 
 /** Whether a text is a currency code of ISO 4217, in capitals. */
