@@ -1,0 +1,57 @@
+/**
+ * A set-up in the address: `?stroke=58+mm~0.05&rod=115+mm`. Texts stand as they were typed, so that the address says what
+ * the form said. "~" stands for ± and ";" for the next line, which addresses would otherwise spell as %C2%B1 and %0A.
+ */
+import type { Field } from '../../calc/contract.ts';
+import type { Texts } from '../../calc/read-values.ts';
+
+const MAX_TEXT = 2_000;
+
+/** Only these characters of a query are kept apart from letters and digits; all of them may stand in one unescaped. */
+const readable = (text: string) =>
+  encodeURIComponent(text)
+    .replace(/%20/g, '+')
+    .replace(/%3A/gi, ':')
+    .replace(/%2C/gi, ',')
+    .replace(/%3B/gi, ';')
+    .replace(/%2F/gi, '/');
+
+const packed = (field: Field, text: string) => {
+  const trimmed = text.trim().replace(/[ \t]+/g, ' ');
+  if (field.kind === 'table') return trimmed.replace(/ ?\n ?/g, ';').replace(/ ?± ?/g, '~');
+  return field.kind === 'figure' ? trimmed.replace(/ ?± ?/g, '~') : trimmed;
+};
+
+const unpacked = (field: Field, text: string) => {
+  if (field.kind === 'table') return text.replace(/;/g, '\n').replace(/~/g, ' ± ');
+  return field.kind === 'figure' ? text.replace(/~/g, ' ± ') : text;
+};
+
+/** The query that holds `texts`, without "?", fields in the calculator's own order. */
+export function writeAddress(fields: readonly Field[], texts: Texts): string {
+  return fields
+    .flatMap((field) => {
+      const text = texts[field.name];
+      return text === undefined ? [] : [`${field.name}=${readable(packed(field, text))}`];
+    })
+    .join('&');
+}
+
+/** Texts found in an address, and the names in it that this calculator does not know or whose text cannot be a figure. */
+export interface AddressRead {
+  texts: Texts;
+  unknown: readonly string[];
+}
+
+/** Reads any query; never throws, and takes nothing that is not a field of this calculator. */
+export function readAddress(fields: readonly Field[], query: string): AddressRead {
+  const texts: Record<string, string> = {};
+  const unknown: string[] = [];
+  for (const [name, text] of new URLSearchParams(query)) {
+    const field = fields.find((one) => one.name === name);
+    const option = field?.kind !== 'choice' || field.options.some((one) => one.value === text);
+    if (field && option && text.length <= MAX_TEXT && !(name in texts)) texts[name] = unpacked(field, text);
+    else unknown.push(name.slice(0, 40));
+  }
+  return { texts, unknown };
+}

@@ -1,0 +1,60 @@
+/** An answer as HTML, part by part. The server and the browser draw with this one code, so their digits cannot differ. */
+import type { Answer, AnswerTable, Drawing, OutputField } from '../../calc/contract.ts';
+import { printOutput } from '../../calc/print-figure.ts';
+import { workingMathml } from '../../calc/working.ts';
+
+/** By the name of the place on the sheet; an empty part is not shown. */
+export interface AnswerParts {
+  results: string;
+  tables: string;
+  drawings: string;
+  notes: string;
+  working: string;
+}
+
+const escaped = (text: string) => text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/"/g, '&quot;');
+
+function tableHtml({ caption, columns, rows }: AnswerTable): string {
+  const kind = columns.map(({ numeric }) => (numeric ? ' class="number"' : ''));
+  const heads = columns.map(({ label }, i) => `<th scope="col"${kind[i]}>${escaped(label)}</th>`).join('');
+  const body = rows
+    .map((row) => `<tr>${row.map((cell, i) => `<td${kind[i]}>${escaped(cell)}</td>`).join('')}</tr>`)
+    .join('');
+  return `<div class="sheet-table"><table><caption>${escaped(caption)}</caption><thead><tr>${heads}</tr></thead><tbody>${body}</tbody></table></div>`;
+}
+
+const drawingHtml = ({ title, svg }: Drawing) =>
+  `<figure class="sheet-drawing">${svg}<figcaption>${escaped(title)}</figcaption></figure>`;
+
+/** Outputs that were answered, each as printed: the first unit, then the others. */
+function answered(
+  outputs: readonly OutputField[],
+  answer: Answer,
+): { label: string; printed: readonly string[] }[] {
+  return outputs.flatMap((field) => {
+    const output = answer.outputs[field.name];
+    return output ? [{ label: field.label, printed: printOutput(field, output) }] : [];
+  });
+}
+
+export function answerParts({ outputs }: { outputs: readonly OutputField[] }, answer: Answer): AnswerParts {
+  const results = answered(outputs, answer).map(
+    ({ label, printed: [first = '', ...others] }) =>
+      `<div><dt>${escaped(label)}</dt><dd><b>${escaped(first)}</b>${others.length > 0 ? ` <span class="also">${others.map(escaped).join(' · ')}</span>` : ''}</dd></div>`,
+  );
+  return {
+    results: results.join(''),
+    tables: answer.tables.map(tableHtml).join(''),
+    drawings: answer.drawings.map(drawingHtml).join(''),
+    notes: answer.notes.map((note) => `<li>${escaped(note)}</li>`).join(''),
+    working: answer.working.map((line) => `<li>${escaped(line.says)}: ${workingMathml(line)}</li>`).join(''),
+  };
+}
+
+/** The answer in one sentence, for those who listen: the first few figures. */
+export function spoken(outputs: readonly OutputField[], answer: Answer): string {
+  return answered(outputs, answer)
+    .slice(0, 4)
+    .map(({ label, printed }) => `${label}: ${printed[0]}`)
+    .join('; ');
+}

@@ -1,0 +1,42 @@
+/**
+ * What a calculator's sheet starts with: the figures written on its tag, then those of the machine's sheet, then the
+ * calculator's own start values. All are texts as they would be typed.
+ */
+import type { Calculator } from '../../calc/contract.ts';
+import { fillTexts, type Texts } from '../../calc/read-values.ts';
+import type { Machine, MachineValue } from '../../record/types.ts';
+
+/** A value of the machine's sheet as it would be typed: "58 mm ± 0.05 mm", "4.00-8". */
+export function typed({ now, text }: MachineValue): string {
+  if (!now) return text ?? '';
+  const unit = now.unit === '' ? '' : ` ${now.unit}`;
+  return `${now.text}${unit}${now.pm === undefined ? '' : ` ± ${now.pm}${unit}`}`;
+}
+
+/**
+ * Texts for every field.
+ * @throws {RangeError} an attribute that is no field of the calculator, or an option that a field does not offer
+ */
+export function fill(
+  { component, fields }: Pick<Calculator, 'component' | 'fields'>,
+  attributes: Readonly<Record<string, unknown>>,
+  machine: Machine,
+): Texts {
+  const given: Record<string, string> = {};
+  for (const [name, value] of Object.entries(attributes)) {
+    const field = fields.find((one) => one.name === name);
+    if (!field) {
+      const names = fields.map((one) => one.name).join(', ');
+      throw new RangeError(`<${component}> has no figure "${name}". Write one of ${names}.`);
+    }
+    given[name] = String(value);
+    if (field.kind === 'choice' && !field.options.some((one) => one.value === given[name])) {
+      const options = field.options.map((one) => `"${one.value}"`).join(', ');
+      throw new RangeError(
+        `<${component} ${name}="${given[name]}"> is not offered. Write one of ${options}.`,
+      );
+    }
+  }
+  const sheet = Object.fromEntries([...machine.values.values()].map((one) => [one.path, typed(one)]));
+  return fillTexts({ fields }, given, sheet).texts;
+}

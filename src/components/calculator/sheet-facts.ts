@@ -1,0 +1,16 @@
+import type { Calculator, FormFacts } from '../../calc/contract.ts';
+import { formFacts, type Texts } from '../../calc/read-values.ts';
+
+/** What travels in the page beside the drawn sheet. */
+export interface SheetFacts extends FormFacts {
+  /** The log's own figures, as the sheet was drawn with. */
+  texts: Texts;
+  /** Path of the calculator's own page. */
+  page: string;
+  /** Whether this is that page: only there does the sheet read and write the address. */
+  own: boolean;
+}
+
+export function sheetFacts(calculator: Calculator, texts: Texts, page: string, own: boolean): SheetFacts {
+  return { ...formFacts(calculator), texts, page, own };
+}
