@@ -1,4 +1,4 @@
-import { mkdirSync } from 'node:fs';
+import { existsSync, mkdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type Browser, chromium as playwright } from 'playwright-core';
 
@@ -17,6 +17,8 @@ export async function launchBrowser(): Promise<Browser> {
   process.env['TMPDIR'] = folder;
   // Brings its own security libraries where the machine has none.
   process.env['AWS_LAMBDA_JS_RUNTIME'] ??= 'nodejs24.x';
+  // Its own font list names a folder that is not this one, and without any font Chromium dies at the first form field.
+  if (existsSync('/etc/fonts/fonts.conf')) process.env['FONTCONFIG_PATH'] ??= '/etc/fonts';
   const { default: packed } = await import('@sparticuz/chromium');
   const executablePath = await packed.executablePath();
   if (before === undefined) delete process.env['TMPDIR'];
