@@ -27,18 +27,17 @@ export function digits(x: number, decimals: number): string {
   return (x < 0 && Number(fixed) !== 0 ? MINUS : '') + grouped + (part ? `.${part}` : '');
 }
 
-function withUnit(text: string, unit: UnitId, bracket = false): string {
+function withUnit(text: string, unit: UnitId): string {
   if (unit === '1 in') return `1 in ${text}`;
   const symbol = unitSymbol(unit);
-  const body = bracket && symbol !== '' ? `(${text})` : text;
-  return symbol === '' || /^[°′:](?!C|F)/.test(symbol) ? body + symbol : body + NBSP + symbol;
+  return symbol === '' || /^[°′:](?!C|F)/.test(symbol) ? text + symbol : text + NBSP + symbol;
 }
 
 /**
  * A figure in one unit. With ± the figure ends where its doubt begins: 4.01 ± 0.05 mm. An interval prints as "0 to 2.5°".
  * @param figures significant digits of a figure without ±; `decimals`, where given, fixes the places instead
  * @example
- * printFigure({ si: 0.00401, pm: 0.00005 }, 'length', 'mm', 3) // => "(4.01 ± 0.05) mm"
+ * printFigure({ si: 0.00401, pm: 0.00005 }, 'length', 'mm', 3) // => "4.01 ± 0.05 mm"
  */
 export function printFigure(
   figure: Output,
@@ -59,7 +58,7 @@ export function printFigure(
     const pm = pmIn(figure, quantity, unit);
     const lead = Number(pm.toExponential(0)[0]);
     const places = Math.min(decimalsFor(pm, lead < 3 ? 2 : 1), decimalsFor(x, 7));
-    return withUnit(`${digits(x, places)}${NBSP}±${NBSP}${digits(pm, places)}`, unit, true);
+    return withUnit(`${digits(x, places)}${NBSP}±${NBSP}${digits(pm, places)}`, unit);
   }
   return withUnit(digits(x, decimals ?? decimalsFor(x, figures)), unit);
 }

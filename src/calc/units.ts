@@ -105,8 +105,8 @@ export const UNITS = {
     'km/h per 1000': 1 / 3.6 / (1000 * RPM),
     'mph per 1000': MILE / 3600 / (1000 * RPM),
   },
-  /** Crank angle for a small travel; SI is rad/m. */
-  'angle per length': { 'deg/0.1mm': DEG / 1e-4, 'deg/mm': DEG / 1e-3, 'deg/thou': DEG / (IN / 1e3) },
+  /** Moment of inertia. */
+  inertia: { 'kg m2': 1, 'kg cm2': 1e-4, 'lb in2': LB * IN ** 2 },
   voltage: { V: 1, mV: 1e-3 },
   current: { A: 1, mA: 1e-3 },
   resistance: { ohm: 1, kohm: 1e3 },
@@ -133,9 +133,6 @@ const SYMBOLS: Readonly<Record<string, string>> = {
   'imp mpg': 'mpg (imp)',
   'km/h per 1000': 'km/h per 1000 rev/min',
   'mph per 1000': 'mph per 1000 rev/min',
-  'deg/0.1mm': '° per 0.1 mm',
-  'deg/mm': '°/mm',
-  'deg/thou': '° per 0.001 in',
   ohm: 'Ω',
   kohm: 'kΩ',
   uF: 'µF',

@@ -51,6 +51,12 @@ const brackets = (parent: Op, arg: Term, at: number): boolean => {
   return inner < outer || (parent === '-' && at > 0 && inner === 1) || (parent === '^' && at === 0);
 };
 
+/** A figure with its unit under a power, and a negative one behind an operator. */
+const figureBrackets = (parent: Op, arg: Term, at: number): boolean =>
+  arg.k === 'v' &&
+  BINDS[parent] !== undefined &&
+  ((parent === '^' && at === 0) || (at > 0 && arg.figure.startsWith('\u2212')));
+
 const escaped = (text: string) => text.replace(/&/g, '&amp;').replace(/</g, '&lt;');
 const mo = (text: string) => `<mo>${text}</mo>`;
 const mrow = (...inner: string[]) => `<mrow>${inner.join('')}</mrow>`;
@@ -75,8 +81,9 @@ export function termMathml(term: Term, figures: boolean): string {
   }
   const args = term.args.map((arg, i) => {
     const inner = termMathml(arg, figures);
-    const unitAbove = figures && term.op === '^' && i === 0 && arg.k === 'v';
-    return brackets(term.op, arg, i) || unitAbove ? mrow(mo('('), inner, mo(')')) : inner;
+    const loose =
+      brackets(term.op, arg, i) || (figures && term.op !== '/' && figureBrackets(term.op, arg, i));
+    return loose ? mrow(mo('('), inner, mo(')')) : inner;
   });
   const [a = '', b = ''] = args;
   if (term.op === '/') return `<mfrac>${a}${b}</mfrac>`;
@@ -101,8 +108,8 @@ export function workingMathml({ is, formula }: WorkingLine): string {
 }
 
 function termText(term: Term, figures: boolean): string {
-  if (term.k === 'n' || (term.k === 'v' && figures)) return term.figure;
-  if (term.k === 'v') return term.text + (term.sub ?? '');
+  if (term.k === 'n') return term.figure;
+  if (term.k === 'v') return figures ? term.figure : term.text + (term.sub ?? '');
   const args = term.args.map((arg, i) => {
     const loose =
       brackets(term.op, arg, i) || (term.op === '/' && arg.k === 'op' && BINDS[arg.op] !== undefined);
