@@ -4,9 +4,9 @@
  * Everything inside is SI (m, rad, m³, rad/s, N, kg, K, s, Pa …); units exist only at the edges: units.ts has the
  * factors, parse-figure.ts reads one figure, read-values.ts a whole form, print-figure.ts prints, working.ts sets formulas.
  *
- * A calculator's file exports its declaration (a `Calculator`, for the server) and its `solve` (all that a browser loads:
- * labels, sources and published checks stay on the server; the facts that a form needs to read figures travel in the page
- * as `formFacts(calculator)`).
+ * A calculator's file `src/calc/<id>.ts` exports its declaration (a `Calculator`, for the server) and its `solve` (all that
+ * a browser loads: labels, sources and published checks stay on the server; the facts that a form needs to read figures
+ * travel in the page as `formFacts(calculator)`). A new one is that file and one line of contents.ts.
  */
 import type { Quantity, UnitId } from './units.ts';
 

@@ -1,5 +1,13 @@
+import * as contents from './contents.ts';
+import type { Calculator } from './contract.ts';
+
 /**
- * The calculators: one line each. Their order here is their order on the site.
- * A browser does not load this file but `loadSolve` (load-solve.ts), so that labels, sources and checks stay on the server.
+ * Every calculator of contents.ts with all its words, for pages, MDX components and tests. A browser loads no more than
+ * the `solve` that each calculator's file exports, so that labels, sources and checks stay on the server.
  */
-export { timing } from './timing.ts';
+export const calculators: readonly Calculator[] = Object.values(contents);
+
+/** A calculator by id ("timing") or by its component's name ("Timing"). */
+export function calculator(name: string): Calculator | undefined {
+  return calculators.find((c) => c.id === name || c.component === name);
+}

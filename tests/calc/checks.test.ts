@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { calculators } from '../../src/calc/calculators.ts';
 import type { Term } from '../../src/calc/contract.ts';
+import { calculators } from '../../src/calc/index.ts';
 import { printOutput } from '../../src/calc/print-figure.ts';
 import { readValues } from '../../src/calc/read-values.ts';
 import { fromSi } from '../../src/calc/units.ts';
