@@ -57,7 +57,7 @@ export function accountOf(series: Series): Account {
 
 /** Works the account out anew; pages use `accountOf`. */
 export function account(series: Series): Account {
-  const reckoning = reckon(series.ledger, series.orders);
+  const reckoning = reckon(series.ledger, series.orders, series.parts);
   const lines = [...series.ledger].sort(byDate);
   const partById = partAccounts(series.parts, reckoning, lines);
   return {

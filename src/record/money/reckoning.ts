@@ -1,4 +1,4 @@
-import type { LedgerLine, Order } from '../types.ts';
+import type { LedgerLine, Order, Part } from '../types.ts';
 import type { LandedLine, OrderAccount } from './landed-cost.ts';
 import { applyRefund, bare, byPlace, isCharge, isGoods, landedOrder, settle } from './landed-cost.ts';
 import { split } from './split.ts';
@@ -18,9 +18,14 @@ export interface Reckoning {
 
 /**
  * Works out the whole ledger. Nothing is lost on the way: the landed cost of all goods, what was lost on goods sent back
- * and the rows that stand apart sum to the sum of the rows.
+ * and the rows that stand apart sum to the sum of the rows. All pieces of a part whose status is "returned" count as sent
+ * back, whether its refund has come or not.
  */
-export function reckon(ledger: readonly LedgerLine[], orders: readonly Order[]): Reckoning {
+export function reckon(
+  ledger: readonly LedgerLine[],
+  orders: readonly Order[],
+  parts: readonly Part[],
+): Reckoning {
   const accounts = orders.map(landedOrder);
   const known = new Set(orders.flatMap((order) => order.lines));
   const loose = ledger.filter((line) => !known.has(line)).sort(byDate);
@@ -37,6 +42,9 @@ export function reckon(ledger: readonly LedgerLine[], orders: readonly Order[]):
       (rows.length > 0 ? refunds : apart).push(line);
     } else if (isCharge(line.kind) && !known.has(line) && !onPart(byPart, line)) apart.push(line);
   }
+  for (const part of parts)
+    if (part.status === 'returned')
+      for (const one of byPart.get(part.id) ?? []) one.returnedQty = one.line.qty;
   for (const one of goods) settle(one);
   return {
     orders: accounts,

@@ -202,4 +202,19 @@ describe('an order from price to landed cost, worked by hand', () => {
     expect(euros(of.partById.get('old-seat')?.sold)).toBe('35.00');
     expect(euros(of.total)).toBe('-15.00');
   });
+
+  test('a part that was sent back and not yet refunded carries its price, but not its freight', () => {
+    const of = account(
+      aSeries({
+        orders: [{ id: 'a' }],
+        parts: [{ id: 'lamp', status: 'returned' }],
+        rows: [
+          { date: '2026-03-02', kind: 'part', part: 'lamp', order: 'a', amount: '25.00', qty: 2 },
+          { date: '2026-03-02', kind: 'freight', order: 'a', amount: '5.00' },
+        ],
+      }),
+    );
+    expect(cost(of, 'lamp').at(-1)).toBe('25.00');
+    expect(euros(of.lost)).toBe('5.00');
+  });
 });
