@@ -2,6 +2,7 @@
  * Look-ups that pages and components need again and again, made once for a series: no page walks the whole record.
  */
 import { currentSeries } from '../record/current.ts';
+import { chapterNumbers, faultAt, happened, type Moment, TODAY, worstFirst } from '../record/fault-life.ts';
 import type {
   Chapter,
   Correction,
@@ -11,11 +12,12 @@ import type {
   Part,
   RefitLine,
   Series,
+  Step,
 } from '../record/types.ts';
-import { bySeverity, stateAfter } from './faults/life.ts';
 
 interface SeriesIndex {
   chapters: Map<string, Chapter>;
+  numbers: Map<string, number>;
   /** Place of each chapter in the order of numbers, from 0. */
   places: Map<string, number>;
   parts: Map<string, Part>;
@@ -29,10 +31,13 @@ interface SeriesIndex {
   /** By chapter id, in the order in which they happened. */
   faultEvents: Map<string, ChapterFaultEvent[]>;
   standings: Map<string, ChapterStanding>;
+  /** By fault id, each place once. */
+  spokenOf: Map<string, SpokenOf[]>;
 }
 
 /** What a chapter took over, or handed on: faults open then, worst first, and refit lines not yet closed then. */
 export interface Standing {
+  moment: Moment;
   faults: FaultState[];
   refit: RefitLine[];
 }
@@ -48,6 +53,12 @@ export interface ChapterFaultEvent {
   event: FaultEvent;
 }
 
+/** Where a chapter speaks of something: in a step, or between steps. */
+export interface SpokenOf {
+  chapter: Chapter;
+  step?: Step;
+}
+
 const made = new WeakMap<Series, SeriesIndex>();
 
 function indexOf(series: Series): SeriesIndex {
@@ -56,6 +67,7 @@ function indexOf(series: Series): SeriesIndex {
   const index: SeriesIndex = {
     chapters: new Map(series.chapters.map((one) => [one.id, one])),
     places: new Map(series.chapters.map((one, place) => [one.id, place])),
+    numbers: chapterNumbers(series),
     parts: new Map(series.parts.map((one) => [one.id, one])),
     faults: new Map(series.faults.map((one) => [one.id, one])),
     corrections: Map.groupBy(
@@ -70,13 +82,24 @@ function indexOf(series: Series): SeriesIndex {
       ({ event }) => event.chapter,
     ),
     standings: new Map(),
+    spokenOf: new Map(),
   };
   for (const fault of series.faults) {
-    const state = stateAfter(
-      fault,
-      (event) => index.chapters.has(event.chapter) && event.date <= series.asOf,
-    );
+    const state = faultAt(fault, index.numbers, TODAY);
+
     if (state) index.today.set(fault.id, state);
+  }
+  for (const chapter of series.chapters) {
+    const seen = new Set<string>();
+    for (const mention of chapter.faultLinks) {
+      const key = `${mention.to} ${mention.step ?? ''}`;
+      if (seen.has(key)) continue;
+      seen.add(key);
+      const step = chapter.steps.find((one) => one.number === mention.step);
+      const places = index.spokenOf.get(mention.to) ?? [];
+      places.push({ chapter, ...(step && { step }) });
+      index.spokenOf.set(mention.to, places);
+    }
   }
   made.set(series, index);
   return index;
@@ -93,6 +116,8 @@ export const correctionsOf = (chapterId: string): readonly Correction[] =>
 export const faultEventsOf = (chapterId: string): readonly ChapterFaultEvent[] =>
   index().faultEvents.get(chapterId) ?? [];
 
+export const mentionsOfFault = (id: string): readonly SpokenOf[] => index().spokenOf.get(id) ?? [];
+
 export const refitOpenedAt = (chapterId: string, stepId: string): readonly RefitLine[] =>
   index().refitOpened.get(`${chapterId}/${stepId}`) ?? [];
 export const refitClosedAt = (chapterId: string, stepId: string): readonly RefitLine[] =>
@@ -102,29 +127,35 @@ export const refitClosedAt = (chapterId: string, stepId: string): readonly Refit
 export const faultToday = (fault: Fault): FaultState | undefined => index().today.get(fault.id);
 
 export const openToday = (): FaultState[] =>
-  [...index().today.values()].filter((one) => one.open).sort(bySeverity);
+  [...index().today.values()].filter((one) => one.open).sort(worstFirst);
 
 export function standingOf(chapter: Chapter): ChapterStanding {
-  const { standings, chapters } = index();
+  const { standings } = index();
   const known = standings.get(chapter.id);
   if (known) return known;
-  const { faults, refit } = currentSeries();
-  const numberOf = (id: string) => chapters.get(id)?.number ?? Number.POSITIVE_INFINITY;
-  const upTo = (last: number): Standing => ({
-    faults: faults
-      .map((fault) => stateAfter(fault, (event: FaultEvent) => numberOf(event.chapter) <= last))
-      .filter((state) => state !== undefined)
-      .filter((state) => state.open)
-      .sort(bySeverity),
-    refit: refit.filter(
-      (line) =>
-        numberOf(line.opened.chapter) <= last &&
-        (line.closed === undefined || numberOf(line.closed.chapter) > last),
-    ),
-  });
-  const standing = { before: upTo(chapter.number - 1), after: upTo(chapter.number) };
+  const standing = {
+    before: standingAt({ before: chapter.number }),
+    after: standingAt({ after: chapter.number }),
+  };
   standings.set(chapter.id, standing);
   return standing;
+}
+
+function standingAt(moment: Moment): Standing {
+  const { numbers } = index();
+  const { faults, refit } = currentSeries();
+  const past = (chapterId: string | undefined) => {
+    const number = chapterId === undefined ? undefined : numbers.get(chapterId);
+    return number !== undefined && happened(number, moment);
+  };
+  return {
+    moment,
+    faults: faults
+      .map((fault) => faultAt(fault, numbers, moment))
+      .filter((state) => state?.open === true)
+      .sort(worstFirst),
+    refit: refit.filter((line) => past(line.opened.chapter) && !past(line.closed?.chapter)),
+  };
 }
 
 /** The chapters before and after, in order of number. */

@@ -14,6 +14,7 @@ import Safety from './Safety.astro';
 import Step from './Step.astro';
 import Sum from './Sum.astro';
 import Table from './Table.astro';
+import TaskMark from './TaskMark.astro';
 
 export const chapterComponents = {
   Choice,
@@ -30,5 +31,6 @@ export const chapterComponents = {
   Sum,
   Table,
   a: MarkdownLink,
+  input: TaskMark,
   table: MarkdownTable,
 };
