@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { type Command, type Io, UsageError } from './command.ts';
 
 const COMMANDS: Record<string, () => Promise<{ command: Command }>> = {
+  check: () => import('./check.ts'),
   build: () => import('./build.ts'),
   preview: () => import('./preview.ts'),
   'new-series': () => import('./new-series.ts'),

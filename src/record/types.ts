@@ -48,6 +48,8 @@ export interface MachineValue {
   /** The value in force: as altered, else as built. Text values ("4.00-8") have `text` only. */
   now?: Quantity;
   text?: string;
+  /** A text value as built, where an alteration replaced it or nothing did. */
+  asBuiltText?: string;
   source?: string;
   note?: string;
   place: Place;

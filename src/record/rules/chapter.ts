@@ -1,0 +1,173 @@
+import type { Rule } from './written.ts';
+
+/** Chapters: their folders, their MDX, their pictures, and what they point to. */
+export const CHAPTER_RULES = {
+  'chapters/none': {
+    title: 'There is no chapter',
+    why: 'A series needs at least one.',
+    severity: 'error',
+    fixture: 'required-files-missing',
+  },
+  'chapters/folder': {
+    title: 'A chapter’s folder has no number or a wrong name',
+    why: 'The number gives the order, the rest the address.',
+    severity: 'error',
+    fixture: 'chapter-folder-names',
+  },
+  'chapters/number-twice': {
+    title: 'Two chapters have one number or one address',
+    why: 'Their order, or which page stands at the address, would be chance.',
+    severity: 'error',
+    fixture: 'chapter-folder-names',
+  },
+  'chapters/no-text': {
+    title: 'A chapter’s folder holds no chapter.mdx',
+    why: 'Its photos would be published nowhere.',
+    severity: 'error',
+    fixture: 'chapter-folder-names',
+  },
+  'chapters/order': {
+    title: 'A chapter is dated before the one that it follows',
+    why: 'Readers take the numbers for the order in which the work was done.',
+    severity: 'warning',
+    fixture: 'chapter-dates-backwards',
+  },
+  'chapters/frontmatter': {
+    title: 'A chapter has no frontmatter',
+    why: 'Title, date and summary stand there.',
+    severity: 'error',
+    fixture: 'no-frontmatter',
+  },
+  'chapters/mdx': {
+    title: 'A chapter’s MDX cannot be read',
+    why: 'Nothing of the chapter can be shown until it can.',
+    severity: 'error',
+    fixture: 'broken-mdx',
+  },
+  'chapters/component': {
+    title: 'A component that does not exist',
+    why: 'It would stop the build, or print nothing.',
+    severity: 'error',
+    fixture: 'unknown-component',
+  },
+  'chapters/attribute': {
+    title: 'An attribute that does not exist',
+    why: 'A mistyped torque or hazard would be lost in silence.',
+    severity: 'error',
+    fixture: 'unknown-attribute',
+  },
+  'chapters/attribute-value': {
+    title: 'An attribute’s value cannot be used',
+    why: 'Only plain data can be checked, numbered and printed.',
+    severity: 'error',
+    fixture: 'attribute-values',
+  },
+  'chapters/attribute-missing': {
+    title: 'A needed attribute is missing',
+    why: 'The component means nothing without it.',
+    severity: 'error',
+    fixture: 'attribute-missing',
+  },
+  'chapters/step-in-step': {
+    title: 'A step stands inside a step',
+    why: 'Steps are numbered one after the other.',
+    severity: 'error',
+    fixture: 'step-in-step',
+  },
+  'chapters/id-twice': {
+    title: 'Two steps, figures or tables of a chapter have one id',
+    why: 'A link could lead to the wrong one.',
+    severity: 'error',
+    fixture: 'duplicate-ids',
+  },
+  'chapters/itself': {
+    title: 'A chapter names itself as an earlier one',
+    why: 'A recap that leads back to its own page helps nobody.',
+    severity: 'error',
+    fixture: 'chapter-names-itself',
+  },
+  'chapters/not-earlier': {
+    title: 'A later chapter is named as an earlier one',
+    why: 'A reader who follows in order does not know it yet.',
+    severity: 'error',
+    fixture: 'earlier-is-later',
+  },
+  'chapters/held-link': {
+    title: 'A released chapter points to something that is held',
+    why: 'The link would lead nowhere, and tell what is not yet published.',
+    severity: 'error',
+    fixture: 'link-to-held',
+  },
+  'chapters/chapter': {
+    title: 'A chapter that does not exist',
+    why: 'The link would lead nowhere.',
+    severity: 'error',
+    fixture: 'unknown-references',
+  },
+  'chapters/step': {
+    title: 'A step that does not exist',
+    why: 'The link would lead nowhere.',
+    severity: 'error',
+    fixture: 'unknown-references',
+  },
+  'chapters/part': {
+    title: 'A part that does not exist',
+    why: 'The link would lead nowhere.',
+    severity: 'error',
+    fixture: 'unknown-references',
+  },
+  'chapters/fault': {
+    title: 'A fault that does not exist',
+    why: 'The link would lead nowhere.',
+    severity: 'error',
+    fixture: 'unknown-references',
+  },
+  'chapters/hazard': {
+    title: 'A hazard that does not exist',
+    why: 'The safety note would not be shown.',
+    severity: 'error',
+    fixture: 'unknown-references',
+  },
+  'chapters/refit': {
+    title: 'A refit line that nothing opens',
+    why: 'A mistyped line would stay open, or be closed by nobody.',
+    severity: 'error',
+    fixture: 'refit-never-opened',
+  },
+  'chapters/machine': {
+    title: 'A machine value that does not exist',
+    why: 'The figure cannot be printed.',
+    severity: 'error',
+    fixture: 'unknown-references',
+  },
+  'chapters/quantity': {
+    title: 'A quantity that cannot be read',
+    why: 'A figure without a known unit cannot be given in the reader’s.',
+    severity: 'error',
+    fixture: 'quantity-wrong',
+  },
+  'chapters/sum': {
+    title: 'A sum that cannot be worked out',
+    why: 'A wrong unit in a formula is a wrong figure in somebody’s workshop.',
+    severity: 'error',
+    fixture: 'sum-wrong',
+  },
+  'chapters/picture': {
+    title: 'A picture that cannot be used',
+    why: 'It is missing, no picture, or of another kind than its name says.',
+    severity: 'error',
+    fixture: 'picture-wrong',
+  },
+  'chapters/alt': {
+    title: 'A picture without words',
+    why: 'Readers who cannot see it, and anyone while it loads, have only the words.',
+    severity: 'error',
+    fixture: 'empty-alt',
+  },
+  'supporters/named': {
+    title: 'A supporter is named who did not agree to it',
+    why: 'A name once published cannot be called back.',
+    severity: 'error',
+    fixture: 'supporter-named',
+  },
+} satisfies Record<string, Rule>;
