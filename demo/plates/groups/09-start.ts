@@ -146,9 +146,11 @@ function twoWays(): Sheet {
   s.circle(400, 428, 9, { fill: 'paper' })
     .line(400, 560, 360, 448, HEAVY)
     .circle(400, 566, 9, { fill: 'paper' });
-  s.path('M300 436Q318 450 344 465Q318 480 300 494Q282 480 256 465Q282 450 300 436Z', { fill: '#e4e2dc', w: MEDIUM });
+  s.path('M300 436Q318 450 344 465Q318 480 300 494Q282 480 256 465Q282 450 300 436Z', {
+    fill: '#e4e2dc',
+    w: MEDIUM,
+  });
   s.circle(300, 465, 11, { fill: 'paper', w: THIN });
-  );
   wire([400, 576], [400, 860]);
   s.circle(560, 428, 9, { fill: 'paper' })
     .line(560, 560, 606, 448, HEAVY)
