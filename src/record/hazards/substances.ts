@@ -1,0 +1,168 @@
+import type { Hazard } from './hazard.ts';
+import {
+  BURNING_FUEL_OUT,
+  CLOTHES_APART,
+  EXTINGUISHER,
+  FRESH_AIR,
+  FUMES_OUT,
+  NO_EATING,
+  RINSE_EYES,
+  RINSE_SKIN,
+  SWALLOWED,
+} from './shared.ts';
+import { CLP_FLAMMABLE, ISOCYANATES, LEAD_RRP, PRACTICE, SKIN, USED_OIL_IARC } from './sources.ts';
+
+const label = 'the label, the safety data sheet and local rules for waste';
+
+export const substanceHazards: Hazard[] = [
+  {
+    id: 'solvents',
+    signal: 'WARNING',
+    title: 'Solvents, thinners and sprays',
+    symbol: 'flame',
+    harm: 'Fire, fainting and nerve damage; skin loses its fat and lets the rest in. Brake cleaner with chlorine in it makes poison gas on hot metal.',
+    avoid: [
+      FRESH_AIR,
+      'No flame, spark, heater or hot metal near; let it dry before anything is switched on or heated.',
+      'Use the mildest that does it: hot water and detergent, then paraffin, then the rest. Never petrol.',
+      'Small quantities, closed tins; wet rags outdoors, spread out or in a metal bin with a lid.',
+      EXTINGUISHER,
+    ],
+    wear: ['goggles', 'chemical-gloves', 'vapour-mask'],
+    ifItHappens: [FUMES_OUT, RINSE_EYES, RINSE_SKIN, SWALLOWED, BURNING_FUEL_OUT],
+    callLicensed:
+      'Stop if you feel it in the head with the doors open: the job wants extraction that you do not have.',
+    defersTo: label,
+    sources: [CLP_FLAMMABLE, SKIN, PRACTICE('Mildest first; rags outdoors')],
+    words: [
+      'thinner|thinners|brake cleaner|carb cleaner|carburettor cleaner|acetone|white spirit|mineral spirits|mineral spirit|turpentine|turps|paint stripper|paint remover|degreaser|toluene|xylene|mek|methylated spirit|meths|panel wipe|trichloroethylene|trike|parts washer|paraffin|kerosene|cellulose|nitro thinner|lacquer thinner|solvent|naphtha|isopropyl|ipa|contact cleaner|dichloromethane|methylene chloride|nitromors|petroleum spirit|gun wash|rattle can|spray can|spray paint|aerosol|primer|undercoat|lacquer|varnish remover|tank sealer|contact adhesive|cavity wax|underseal|rust converter - solvent abuse|@money|paraffin heater|kerosene heater|@paper|primer bulb|primer pump|lead primer|red lead|prime bulb|lights|drink|original primer|old primer',
+      'degrease|degreased|degreasing + @cleanish|chain|oil|wash|bath|parts|spray|wipe|face|drum|metal - soap|detergent|dishwasher|washing up',
+      'spray|sprayed|paint|painted|coat|topcoat|enamel|lacquer|varnish|stove paint|smooth paint + mask|thin coat|coat|two coats|second coat|can|doors open|gun|fume|light headed|headache|inside tank|brush on|tank|gloss|panel|fan - old paint|original paint|sanded|strip|paint code|@paper|water|oil painting|grease|copper|colour it was|rubbed|stripped|scrape|powder coat|@money|washing soda|burnt|dust|waxoyl price|damp|tell colour|penetrating|photograph',
+      'eyes run|eyes water|light headed|lightheaded|high on fumes|dizzy + mek|paint|thinner|sealer|solvent|fume|stripper|glue|spray|door|after',
+      'spray + wait|wipe|brush|cleaner - water spray|@startfluid|spray booth',
+    ],
+  },
+  {
+    id: 'isocyanate-paint',
+    signal: 'WARNING',
+    title: 'Two-pack paints: isocyanates',
+    symbol: 'breath-hazard',
+    harm: 'Asthma for life, from one afternoon. The spray mist is invisible and lingers; no filter mask stops it reliably. It is the main cause of asthma got at work in the United Kingdom, with vehicle sprayers most at risk (HSE).',
+    avoid: [
+      'Do not spray two-pack at home: choose a one-pack paint, or have a licensed body shop spray it.',
+      'Where it is sprayed: an extracted booth, air-fed breathing apparatus until the mist has cleared, nobody else near.',
+      'Brushing, mixing, sanding fresh paint and washing the gun count too: gloves, extraction, covered skin.',
+      'Nobody who has asthma or has reacted before goes near.',
+    ],
+    wear: ['air-fed-mask', 'goggles', 'chemical-gloves', 'overalls'],
+    ifItHappens: [
+      'Tight chest, cough or wheeze, even hours later: out, to a doctor the same day, and say isocyanate.',
+      'No breath: call an ambulance.',
+      RINSE_EYES,
+      RINSE_SKIN,
+    ],
+    callLicensed:
+      'Spraying two-pack is licensed or supervised work in many places: call a body shop before you open the tin.',
+    defersTo: label,
+    sources: [ISOCYANATES],
+    words: [
+      'two pack|2 pack|twopack|2k|isocyanate|isocyanates|polyurethane|two part paint|catalysed paint|catalyzed paint|2 part paint|urethane|hardener|activator|catalysed|catalyzed|acrylic 2k|two part polyurethane|two component|2 component - epoxy|polyurethane bush|poly bush|filler|body filler|urethane bush|bushing|putty|@money|glue|resin|case hardener',
+      'hardener|activator|two part + paint|spray|mix|coat|clear|lacquer|hour|pot|gun|primer|top coat|mask - filler|bush|adhesive|glue',
+      'clear coat|clearcoat|base coat|basecoat|etch primer + spray|2 to 1|gun|hardener|clear|2k|pack|mask - 1k|rattle',
+    ],
+  },
+  {
+    id: 'lead-paint',
+    signal: 'WARNING',
+    title: 'Old paint, body solder and primer: lead',
+    symbol: 'dust',
+    harm: 'Lead poisoning, worst in small children and the unborn, from dust and fume carried home on clothes.',
+    avoid: [
+      'Treat paint and filler of an old vehicle as lead until a laboratory test says otherwise.',
+      'Wet methods or chemical stripper; never a flame, never a heat gun above 590 °C (1,100 °F), never a sander, grinder or blaster without shroud and H-class (HEPA) vacuum: the American rule for buildings prohibits them.',
+      'Plastic sheet under the work, no draught, children and pregnant women away; wet-wipe everything after.',
+      NO_EATING,
+      CLOTHES_APART,
+    ],
+    wear: ['dust-mask', 'goggles', 'chemical-gloves', 'overalls'],
+    ifItHappens: [
+      'Belly ache, metal taste, tiredness after the work: to a doctor, and ask for a blood lead test.',
+      'Dust spread through the house: do not sweep or vacuum; wet-wipe it, and have children tested.',
+    ],
+    callLicensed: 'Blasting and large areas go to a firm licensed for lead.',
+    defersTo: label,
+    sources: [LEAD_RRP],
+    words: [
+      'red lead|lead paint|leaded paint|lead primer|lead loading|body solder|body lead|white lead|lead based|lead filler|lead dust|lead solder seam',
+      '@oldpaint + @paintoff',
+      '@paintoff + paint|primer|coats|lacquer|enamel|feathered edge|layers|paintwork - new paint|paint stripper on|fresh paint|second coat|between coats|1k|bread|price|paper|brush|wipe panel|panel wipe|scraper|blue|pen|paint mark|dab|@money|paint code|thin paint|brake shoe|varnish off fingers|paint came up|fluid|my primer|high build',
+      'paint + cream|green under|under grey|layers|1950s|1940s|1930s|1960s|sixty years|fifty years|forty years|seventy years + sand|scrape|strip|burn|rub|flap|dust|flake|blast|wheel|file - plate|code|lead time',
+      'flake|flakes|flaking|powder + old paint|original paint|paint|solder|seam|grey powder - powder coat',
+    ],
+  },
+  {
+    id: 'used-oil',
+    signal: 'CAUTION',
+    title: 'Used oil on the skin',
+    symbol: 'drop',
+    harm: 'Eczema, and skin cancer after years. Used engine oil is classed as a cause of cancer (IARC Group 1).',
+    avoid: [
+      'Gloves on before the plug is out; no oily rags in pockets, no oily overalls worn on.',
+      'Let hot oil cool to hand-warm; catch it in a wide tray.',
+      'Wash with soap, not with solvent, and use a skin cream.',
+      'Old oil goes to the collecting point, never into drain or soil.',
+    ],
+    wear: ['chemical-gloves', 'overalls'],
+    ifItHappens: [RINSE_SKIN, RINSE_EYES],
+    callLicensed:
+      'A sore or a patch of skin that does not heal: to a doctor, and say that you work with oil.',
+    defersTo: label,
+    sources: [SKIN, USED_OIL_IARC],
+    words: [
+      'used oil|old oil|waste oil|oil change|drain oil|oil drain|sump plug|drain plug|dirty oil|black oil|engine oil + @drainword|drain|catch|tray|out|black|hand|glove|bench|tip|old|wrist|hot|can|floor|used - petrol tank|fuel tank|@money|radiator',
+      'gearbox oil|sump|engine oil|axle oil|primary oil|diff oil|chaincase oil|transmission oil + drain|empty|drop|run out|black|hot|catch|change|hand - @money|fill level|order|under|in below',
+      'hand|hands|arm|wrist|skin + oil|oily|black + used|old|engine|black|soaked|dirty|up to - oil painting|engine by hand|hand oil',
+      'drain + oil|gearbox|sump|box|axle|crankcase|primary - patience|petrol|fuel tank',
+    ],
+  },
+  {
+    id: 'caustic-cleaners',
+    signal: 'WARNING',
+    title: 'Caustic and acid cleaners, rust removers',
+    symbol: 'corrosive',
+    harm: 'Blindness and deep burns. Caustic soda, oven cleaner, hydrochloric, phosphoric and hydrofluoric acid eat eyes and skin; on aluminium or zinc they give off hydrogen.',
+    avoid: [
+      'Add the chemical to cold water, never water to the chemical; one chemical at a time.',
+      'Outdoors, in plastic, away from flame, children and other metal.',
+      'Never use a wheel cleaner or rust remover with hydrofluoric acid at home.',
+    ],
+    wear: ['goggles', 'face-shield', 'chemical-gloves', 'apron'],
+    ifItHappens: [RINSE_EYES, RINSE_SKIN, SWALLOWED],
+    callLicensed: 'Tank stripping and plating baths go to a plating works.',
+    defersTo: label,
+    sources: [PRACTICE('Chemical into water, outdoors, goggles and shield')],
+    words: [
+      'caustic|caustic soda|oven cleaner|hydrochloric|phosphoric|muriatic|hydrofluoric|lye|sodium hydroxide|spirits of salt|brick acid|brick cleaner|pickling|chlorine - caustic remark|caustic comment|@money',
+    ],
+  },
+  {
+    id: 'oily-rags',
+    signal: 'WARNING',
+    title: 'Oily rags that light themselves',
+    symbol: 'flame',
+    harm: 'A fire hours after you have gone home. Rags with linseed oil, some varnishes and finishing oils heat up in a heap.',
+    avoid: [
+      'Spread them flat outdoors to dry, or keep them under water in a metal bin with a lid.',
+      'No heap, bucket or pocket, not for an hour.',
+    ],
+    wear: [],
+    ifItHappens: ['Smoke or warmth from a heap: outdoors with a shovel, water on it, call the fire service.'],
+    callLicensed: 'Ask the waste collector how soaked rags are taken.',
+    defersTo: label,
+    sources: [PRACTICE('Flat outdoors, or under water in a lidded bin')],
+    words: [
+      'linseed|danish oil|tung oil|boiled oil',
+      'oily rag|oil soaked rag|oily rags|rags soaked + heap|pile|bin|bucket|corner|smoulder|bag',
+    ],
+  },
+];
