@@ -46,21 +46,30 @@ export function printFigure(
   figures = 3,
   decimals?: number,
 ): string {
+  return withUnit(printNumber(figure, quantity, unit, figures, decimals), unit);
+}
+
+/** The same without its unit, for a column whose heading has it. */
+export function printNumber(
+  figure: Output,
+  quantity: Quantity,
+  unit: UnitId,
+  figures = 3,
+  decimals?: number,
+): string {
   const x = fromSi(figure.si, quantity, unit);
   if (!Number.isFinite(x)) return '—';
   if (figure.interval) {
     const ends = [figure.interval.low, figure.interval.high].map((si) => fromSi(si, quantity, unit));
     const [low = 0, high = 0] = ends.sort((a, b) => a - b);
     const places = decimalsFor(high - low, 2);
-    return withUnit(`${digits(low, places)} to ${digits(high, places)}`, unit);
+    return `${digits(low, places)} to ${digits(high, places)}`;
   }
-  if (figure.pm) {
-    const pm = pmIn(figure, quantity, unit);
-    const lead = Number(pm.toExponential(0)[0]);
-    const places = Math.min(decimalsFor(pm, lead < 3 ? 2 : 1), decimalsFor(x, 7));
-    return withUnit(`${digits(x, places)}${NBSP}±${NBSP}${digits(pm, places)}`, unit);
-  }
-  return withUnit(digits(x, decimals ?? decimalsFor(x, figures)), unit);
+  if (!figure.pm) return digits(x, decimals ?? decimalsFor(x, figures));
+  const pm = pmIn(figure, quantity, unit);
+  const lead = Number(pm.toExponential(0)[0]);
+  const places = Math.min(decimalsFor(pm, lead < 3 ? 2 : 1), decimalsFor(x, 7));
+  return `${digits(x, places)}${NBSP}±${NBSP}${digits(pm, places)}`;
 }
 
 /** The half-width in `unit`, by the slope there, since a unit may run the other way (miles a gallon). */
