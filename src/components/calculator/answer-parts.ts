@@ -47,7 +47,9 @@ export function answerParts({ outputs }: { outputs: readonly OutputField[] }, an
     tables: answer.tables.map(tableHtml).join(''),
     drawings: answer.drawings.map(drawingHtml).join(''),
     notes: answer.notes.map((note) => `<li>${escaped(note)}</li>`).join(''),
-    working: answer.working.map((line) => `<li>${escaped(line.says)}: ${workingMathml(line)}</li>`).join(''),
+    working: answer.working
+      .map((line) => `<li><span>${escaped(line.says)}</span>${workingMathml(line)}</li>`)
+      .join(''),
   };
 }
 

@@ -6,11 +6,11 @@ import type { Calculator } from '../../calc/contract.ts';
 import { fillTexts, type Texts } from '../../calc/read-values.ts';
 import type { Machine, MachineValue } from '../../record/types.ts';
 
-/** A value of the machine's sheet as it would be typed: "58 mm ± 0.05 mm", "4.00-8". */
+/** A value of the machine's sheet as it would be typed: "58 ± 0.05 mm", "4.00-8". */
 export function typed({ now, text }: MachineValue): string {
   if (!now) return text ?? '';
-  const unit = now.unit === '' ? '' : ` ${now.unit}`;
-  return `${now.text}${unit}${now.pm === undefined ? '' : ` ± ${now.pm}${unit}`}`;
+  const pm = now.pm === undefined ? '' : ` ± ${now.pm}`;
+  return `${now.text}${pm} ${now.unit}`.trim();
 }
 
 /**

@@ -34,18 +34,20 @@ export function partsOfText(field: FigureField, text: string, chosen = field.uni
   const value = unitOf(left, field.units);
   const pm = unitOf(right, field.units);
   const unit = value.unit ?? pm.unit ?? chosen;
-  const apart = more === undefined && (right === '' || (field.takesPm && (pm.unit ?? unit) === unit));
+  const apart = more === undefined && (pm.unit ?? unit) === unit;
   return apart ? { number: value.number, pm: pm.number, unit } : { number: text.trim(), pm: '', unit };
 }
 
 /** The text that the boxes say together; the unit is added where the figure brings none and several are offered. */
-export function textOfParts(field: FigureField, { number, pm, unit }: Parts): string {
-  let value = number.trim();
-  if (field.units.length > 1 && BARE.test(value)) {
-    if (unit === '1 in') value = `1 in ${value}`;
-    else value += unit === ':1' ? unit : ` ${unit}`;
-  }
-  return `${value}${pm.trim() === '' ? '' : ` ± ${pm.trim()}`}`.trim();
+export function textOfParts({ units }: FigureField, { number, pm, unit = '' as UnitId }: Parts): string {
+  const value = number.trim();
+  const half = pm.trim();
+  const bare = BARE.test(value) && units.length > 1;
+  const before = bare && unit === '1 in' ? `${unit} ` : '';
+  const after = !bare || before ? '' : unit === ':1' ? unit : ` ${unit}`;
+  // "58 ± 0.05 mm", and with a ± in a unit of its own "120 kg ± 5 %".
+  if (half === '' || !BARE.test(half)) return `${before}${value}${after}${half && ` ± ${half}`}`;
+  return `${before}${value} ± ${half}${after}`;
 }
 
 /** A figure for reading: "58 ± 0.05 mm", "24°"; what is no plain figure stands as it was typed. */

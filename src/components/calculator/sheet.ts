@@ -39,7 +39,7 @@ export function startSheet(sheet: HTMLElement, facts: SheetFacts, solve: Solve):
       return;
     }
     const parts = partsOfText(field, text, (unit?.value || undefined) as never);
-    number.value = parts.number;
+    number.value = pm || !parts.pm ? parts.number : text;
     if (pm) pm.value = parts.pm;
     if (unit) unit.value = parts.unit ?? '';
   }
@@ -72,6 +72,7 @@ export function startSheet(sheet: HTMLElement, facts: SheetFacts, solve: Solve):
     const wrong = new Map(answer.ok ? [] : answer.errors.map((one) => [one.field, one.message]));
     for (const { field, line, number } of lines) {
       line.hidden = !stands(field, texts);
+      line.toggleAttribute('data-empty', !texts[field.name]);
       const message = line.hidden ? '' : (wrong.get(field.name) ?? '');
       if (message) wrong.delete(field.name);
       (line.querySelector('.wrong') as HTMLElement).textContent = message;
@@ -192,7 +193,7 @@ export function startSheet(sheet: HTMLElement, facts: SheetFacts, solve: Solve):
   });
 
   for (const live of sheet.querySelectorAll<HTMLElement>('[data-live]')) live.hidden = false;
-  for (const still of sheet.querySelectorAll<HTMLElement>('.put-in')) still.hidden = true;
+  sheet.toggleAttribute('data-running', true);
   showWhose();
   const came = facts.own ? readAddress(fields, location.search) : { texts: {}, unknown: [] };
   if (Object.keys(came.texts).length > 0) {
