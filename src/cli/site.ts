@@ -2,16 +2,18 @@
  * Oilway as an Astro integration: reads and checks the record once, hands it to every page, gives the chapters' MDX to the
  * site (held ones only while writing), makes the photos, and in dev reads again what an author saves.
  */
-
 import { createReadStream, existsSync } from 'node:fs';
-import { cp, mkdir } from 'node:fs/promises';
-import { join, relative, resolve, sep } from 'node:path';
+import { copyFile, mkdir } from 'node:fs/promises';
+import { extname, join, resolve, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
-import { derivePhotos, photoFile } from '../photos/derive.ts';
+import type { Plugin } from 'vite';
+import { calculatorModules } from '../components/calculator/solves-module.ts';
+import { type DerivedPhotos, derivePhotos, photoFile } from '../photos/derive.ts';
 import { setPhotoSets } from '../photos/set.ts';
 import { setCurrentSeries } from '../record/current.ts';
 import { asPublished } from '../record/publish.ts';
+import type { Problem } from '../record/problem.ts';
 import { createReader, type Reading } from '../record/read-series.ts';
 import { grouped } from '../record/report.ts';
 import type { Chapter, Series } from '../record/types.ts';
@@ -49,100 +51,106 @@ function chaptersModule(chapters: readonly Chapter[]): string {
   return `export const chapters = {\n${lines.join('\n')}\n};\n`;
 }
 
+/** Originals of every picture that this run may show, each once. */
+function originals(series: Series): string[] {
+  const paths = series.chapters.flatMap((chapter) => [
+    ...chapter.photos.map((photo) => photo.path),
+    ...chapter.figures.flatMap(({ path }) => (path === undefined || extname(path).toLowerCase() === '.svg' ? [] : [path])),
+  ]);
+  return [...new Set(paths)];
+}
+
+/** An editor writes a file in several goes; one reading serves them all. */
+const SETTLE_ms = 30;
+
 export function oilway({ content }: SiteOptions): AstroIntegration {
-  let root = '';
   let building = false;
   let shown: Series | undefined;
   let cache = '';
+  let photos: DerivedPhotos | undefined;
+
+  const makePhotos = async (series: Series) => {
+    photos = await derivePhotos(originals(series), { cache });
+    setPhotoSets(photos);
+    return photos;
+  };
 
   return {
     name: 'oilway',
     hooks: {
       'astro:config:setup': async ({ config, command, updateConfig, logger }) => {
-        root = fileURLToPath(config.root);
-        building = command === 'build';
-        cache = join(root, '.oilway', 'photos');
+        const root = fileURLToPath(config.root);
         const folder = resolve(root, content);
         const reader = createReader(folder, { root });
+        building = command === 'build';
+        cache = join(root, '.oilway', 'photos');
 
-        const readAgain = async () => {
-          const reading = handedOver(folder) ?? (await reader.read());
-          const { series, problems } = reading;
+        const read = async () => {
+          const { series, problems } = handedOver(folder) ?? (await reader.read());
           if (series) {
             shown = building ? asPublished(series) : series;
             setCurrentSeries(shown);
           }
           return problems;
         };
+        const tell = (problems: readonly Problem[]) => {
+          if (problems.length > 0) logger.warn(`\n${grouped(problems, { root })}`);
+        };
 
-        const problems = await readAgain();
-        const errors = problems.filter((one) => one.severity === 'error');
-        if (problems.length > 0) logger.warn(`\n${grouped(problems, { root })}`);
-        if (building && errors.length > 0) throw new Error('The check found errors; nothing was built.');
-        if (!shown) throw new Error('The series cannot be read at all; see the problems above.');
-
-        updateConfig({
-          vite: {
-            plugins: [
-              {
-                name: 'oilway:chapters',
-                resolveId: (id: string) => (id === CHAPTERS ? RESOLVED : undefined),
-                load: (id: string) => (id === RESOLVED ? chaptersModule(shown?.chapters ?? []) : undefined),
-                configureServer(server) {
-                  server.watcher.add(folder);
-                  let waiting: NodeJS.Timeout | undefined;
-                  let listed = chaptersModule(shown?.chapters ?? []);
-                  server.watcher.on('all', (_event, path) => {
-                    if (!path.startsWith(folder + sep)) return;
-                    clearTimeout(waiting);
-                    // An editor writes a file in several goes; one reading serves them all.
-                    waiting = setTimeout(async () => {
-                      const found = await readAgain();
-                      if (found.length > 0) logger.warn(`\n${grouped(found, { root })}`);
-                      await makePhotos();
-                      const now = chaptersModule(shown?.chapters ?? []);
-                      const module = server.moduleGraph.getModuleById(RESOLVED);
-                      if (now !== listed && module) server.moduleGraph.invalidateModule(module);
-                      listed = now;
-                      server.ws.send({ type: 'full-reload' });
-                    }, 30);
-                  });
-                },
-              },
-            ],
-          },
-        });
-
-        async function makePhotos() {
-          const originals = [
-            ...new Set(shown?.chapters.flatMap((one) => one.photos.map((photo) => photo.path))),
-          ];
-          setPhotoSets(await derivePhotos(originals, { cache }));
+        const problems = await read();
+        if (handedOver(folder) === undefined) tell(problems);
+        if (building && problems.some((one) => one.severity === 'error')) {
+          throw new Error('The check found errors; nothing was built.');
         }
-        if (!building) await makePhotos();
-      },
+        if (!shown) throw new Error('The series cannot be read at all; see the problems above.');
+        if (!building) await makePhotos(shown);
 
-      'astro:build:start': async () => {
-        const originals = [
-          ...new Set(shown?.chapters.flatMap((one) => one.photos.map((photo) => photo.path))),
-        ];
-        setPhotoSets(await derivePhotos(originals, { cache }));
+        const chapterPages: Plugin = {
+          name: 'oilway:chapters',
+          resolveId: (id) => (id === CHAPTERS ? RESOLVED : undefined),
+          load: (id) => (id === RESOLVED ? chaptersModule(shown?.chapters ?? []) : undefined),
+          configureServer(server) {
+            let listed = chaptersModule(shown?.chapters ?? []);
+            let waiting: NodeJS.Timeout | undefined;
+            const again = async () => {
+              tell(await read());
+              if (shown) await makePhotos(shown);
+              const now = chaptersModule(shown?.chapters ?? []);
+              for (const { moduleGraph } of Object.values(server.environments)) {
+                const module = moduleGraph.getModuleById(RESOLVED);
+                if (now !== listed && module) moduleGraph.invalidateModule(module);
+              }
+              listed = now;
+              server.environments.client.hot.send({ type: 'full-reload' });
+            };
+            server.watcher.add(folder);
+            server.watcher.on('all', (_event, path) => {
+              if (!path.startsWith(folder + sep)) return;
+              clearTimeout(waiting);
+              waiting = setTimeout(() => void again().catch((error: Error) => logger.error(error.message)), SETTLE_ms);
+            });
+          },
+        };
+        updateConfig({ vite: { plugins: [chapterPages, calculatorModules()] } });
       },
 
       'astro:server:setup': ({ server }) => {
         server.middlewares.use((request, response, next) => {
-          const path = decodeURIComponent((request.url ?? '').split('?')[0] ?? '');
-          const file = photoFile(path, { cache });
-          if (!file || !existsSync(file)) return next();
+          const file = photoFile(decodeURIComponent((request.url ?? '').split('?')[0] ?? ''), { cache });
+          if (file === undefined || !existsSync(file)) return next();
           response.setHeader('Content-Type', file.endsWith('.avif') ? 'image/avif' : 'image/jpeg');
           createReadStream(file).pipe(response);
         });
       },
 
-      'astro:build:done': async ({ dir, logger }) => {
-        logger.info(`Wrote ${relative(root, fileURLToPath(dir)) || '.'}`);
-        void mkdir;
-        void cp;
+      'astro:build:start': async () => {
+        if (shown) await makePhotos(shown);
+      },
+
+      'astro:build:done': async ({ dir }) => {
+        const out = fileURLToPath(dir);
+        await mkdir(join(out, 'photos'), { recursive: true });
+        for (const { file, path } of photos?.files ?? []) await copyFile(file, join(out, path));
       },
     },
   };
