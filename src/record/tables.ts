@@ -82,6 +82,7 @@ export const PARTS = {
   fitted_in: optional(name, 'Fitted in', 'The chapter in which it was fitted.'),
   estimate: optional(line, 'Estimate', 'What it will cost: one amount, or a range such as 40-60.'),
   currency: optional(currency, 'Currency', 'Of the estimate; left empty, the home currency.'),
+  needed_for: optional(names, 'Needed for', 'Faults and refit lines that wait for it, parted by spaces.'),
   note: optional(words, 'Note', 'Published with the part.'),
 };
 

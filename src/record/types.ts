@@ -249,6 +249,8 @@ export interface Part {
   status: PartStatus;
   origin: PartOrigin;
   fittedIn?: string;
+  /** Ids of faults and refit lines that wait for it. */
+  neededFor?: string[];
   estimate?: { low: Money; high: Money };
   note?: string;
   lines: LedgerLine[];

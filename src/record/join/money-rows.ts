@@ -1,3 +1,4 @@
+import { checkMoney } from '../money/checks.ts';
 import type { DecimalMark } from '../money/decimal.ts';
 import { readAmount } from '../money/money.ts';
 import { contradictingRates, rateTable } from '../money/rates.ts';
@@ -78,7 +79,7 @@ export function joinMoney(
     const estimate = row.estimate === undefined ? undefined : readEstimate(row, settings, report);
     parts.set(row.part, {
       ...given({ id: row.part, name: row.name, system: row.system, makerNumber: row.maker_number }),
-      ...given({ fittedIn: row.fitted_in, estimate, note: row.note }),
+      ...given({ fittedIn: row.fitted_in, estimate, note: row.note, neededFor: row.needed_for }),
       qty: row.qty ?? 1,
       status: row.status,
       origin: row.origin ?? 'bought',
@@ -102,6 +103,9 @@ export function joinMoney(
     part?.lines.push(line);
     if (order && line.supplier === undefined) line.supplier = order.supplier;
   }
+  checkMoney(ledger, [...orders.values()], ({ rule, line, message }) =>
+    report.add(rule, line.place, message),
+  );
   return { orders: [...orders.values()], ledger, parts: [...parts.values()], rates };
 }
 

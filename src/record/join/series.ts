@@ -71,6 +71,10 @@ export async function joinSeries(
   const supporters = joinSupporters(tables.supporters, refer, report);
   checkNamesWithheld(parsed, supporters, report);
   const state = joinState(parsed, refer, report);
+  const waiting = new Set([...parsed.faults.keys(), ...state.refit.map((one) => one.id)]);
+  for (const row of tables.parts)
+    for (const name of row.needed_for ?? [])
+      refer.has(name, waiting, 'fault or refit line', fieldRule('parts', 'needed_for'), row.at('needed_for'));
   const chapters: Chapter[] = [];
   for (const file of parsed.chapters) {
     const chapter = await joinChapter(

@@ -31,6 +31,8 @@ export interface Account extends Reckoning {
   home: string;
   /** All rows, oldest first. */
   lines: LedgerLine[];
+  /** Rows of each chapter, by its id, oldest first. */
+  linesByChapter: ReadonlyMap<string, LedgerLine[]>;
   /** What each row of goods came to at the door. */
   landedOf: ReadonlyMap<LedgerLine, LandedLine>;
   orderById: ReadonlyMap<string, OrderAccount>;
@@ -64,6 +66,7 @@ export function account(series: Series): Account {
     ...reckoning,
     home: series.homeCurrency,
     lines,
+    linesByChapter: Map.groupBy(lines, (line) => line.chapter ?? ''),
     landedOf: new Map(reckoning.goods.map((one) => [one.line, one])),
     orderById: new Map(reckoning.orders.map((one) => [one.order.id, one])),
     partById,

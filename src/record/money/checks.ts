@@ -1,39 +1,33 @@
-import type { Problem } from '../problem.ts';
+import type { MoneyRule } from '../rules/money.ts';
 import type { LedgerLine, Order } from '../types.ts';
 import type { LandedLine } from './landed-cost.ts';
 import { bare, basisOf, isCharge, isGoods } from './landed-cost.ts';
 import { money, printMoney } from './money.ts';
 import { byDate, refundedRows, rowsByPart } from './reckoning.ts';
 
-/** What is wrong with the ledger as a whole, once each row has been read: rule, severity, place and words. */
-type Finding = Pick<Problem, 'severity' | 'message'> & { rule: MoneyRule; line: LedgerLine };
-export type MoneyRule =
-  | 'order/charge'
-  | 'order/weight'
-  | 'ledger/refund'
-  | 'ledger/sent-back'
-  | 'ledger/which-order';
+/** What is wrong with the ledger as a whole, once each row has been read, and at which row. */
+export interface MoneyFinding {
+  rule: MoneyRule;
+  line: LedgerLine;
+  message: string;
+}
+type Say = (finding: MoneyFinding) => void;
 
 /**
  * Checks that need more than one row: charges that nothing takes, weights that a share needs, refunds against what was
- * paid. `say` is told each finding; `language` is for the amounts shown.
+ * paid. `say` is told each finding.
  */
-export function checkMoney(
-  ledger: readonly LedgerLine[],
-  orders: readonly Order[],
-  language: string,
-  say: (finding: Finding) => void,
-): void {
+export function checkMoney(ledger: readonly LedgerLine[], orders: readonly Order[], say: Say): void {
   for (const order of orders) checkOrder(order, say);
   const rows = rowsByPart(ledger.filter(isGoods).map(bare));
   const refunds = Map.groupBy(
     ledger.filter((line) => line.kind === 'refund' && line.part !== undefined),
     (line) => `${line.part}\n${line.order ?? ''}`,
   );
-  for (const group of refunds.values()) checkRefunds(group, rows, language, say);
+  for (const group of refunds.values()) checkRefunds(group, rows, say);
 }
 
-function checkOrder(order: Order, say: (finding: Finding) => void): void {
+function checkOrder(order: Order, say: Say): void {
   const goods = order.lines.filter(isGoods);
   for (const line of order.lines) {
     if (!isCharge(line.kind)) continue;
@@ -41,8 +35,7 @@ function checkOrder(order: Order, say: (finding: Finding) => void): void {
     if (takers.length === 0) {
       const what = line.part === undefined ? 'no part' : `no row of part "${line.part}"`;
       say({
-        rule: 'order/charge',
-        severity: 'error',
+        rule: 'orders/charge-alone',
         line,
         message: `Order "${order.id}" has ${line.kind} and ${what} to share it over. Give a row of goods the order "${order.id}", or leave the order of this row empty.`,
       });
@@ -50,8 +43,7 @@ function checkOrder(order: Order, say: (finding: Finding) => void): void {
       const light = takers.find((one) => !(one.weight_kg !== undefined && one.weight_kg > 0));
       if (light)
         say({
-          rule: 'order/weight',
-          severity: 'error',
+          rule: 'orders/weight-missing',
           line: light,
           message: `Order "${order.id}" shares its ${line.kind} by weight, but "${light.item}" has none. Write the weight of the whole row, or share by value.`,
         });
@@ -62,38 +54,37 @@ function checkOrder(order: Order, say: (finding: Finding) => void): void {
 function checkRefunds(
   refunds: readonly LedgerLine[],
   rows: ReadonlyMap<string, LandedLine[]>,
-  language: string,
-  say: (finding: Finding) => void,
+  say: Say,
 ): void {
   const last = [...refunds].sort(byDate).at(-1);
   if (!last) return;
   const bought = refundedRows(rows, last);
-  const warn = (rule: MoneyRule, message: string) => say({ rule, severity: 'warning', line: last, message });
+  const warn = (rule: MoneyRule, message: string) => say({ rule, line: last, message });
   const where = last.order === undefined ? '' : ` in order "${last.order}"`;
   if (bought.length === 0) {
     warn(
-      'ledger/refund',
-      `Nothing was paid for part "${last.part}"${where}, yet ${total(refunds, language)} came back. Look at the part and the order of this row.`,
+      'ledger/refund-above-paid',
+      `Nothing was paid for part "${last.part}"${where}, yet ${total(refunds)} came back. Look at the part and the order of this row.`,
     );
     return;
   }
   const lines = bought.map((one) => one.line);
   if (isMore(refunds, lines))
     warn(
-      'ledger/refund',
-      `${total(refunds, language)} came back for part "${last.part}"${where}, more than the ${total(lines, language)} that was paid for it. Check both amounts.`,
+      'ledger/refund-above-paid',
+      `${total(refunds)} came back for part "${last.part}"${where}, more than the ${total(lines)} that was paid for it. Check both amounts.`,
     );
   const back = refunds.reduce((sum, one) => sum + one.qty, 0);
   const pieces = lines.reduce((sum, one) => sum + one.qty, 0);
   if (back > pieces)
     warn(
-      'ledger/sent-back',
+      'ledger/sent-back-too-many',
       `${back} pieces of part "${last.part}" were sent back${where}, but ${pieces} were bought. Check the quantities.`,
     );
   const orders = new Set(lines.map((one) => one.order));
   if (last.order === undefined && orders.size > 1)
     warn(
-      'ledger/which-order',
+      'ledger/refund-order',
       `Part "${last.part}" was bought ${orders.size} times. Name the order that this refund belongs to; until then it counts for the newest.`,
     );
 }
@@ -106,12 +97,15 @@ function isMore(refunds: readonly LedgerLine[], paid: readonly LedgerLine[]): bo
     : sum(refunds.map((one) => one.amount.minor)) > sum(paid.map((one) => one.amount.minor));
 }
 
-function total(lines: readonly LedgerLine[], language: string): string {
+function total(lines: readonly LedgerLine[]): string {
   const own = oneCurrency(lines);
-  if (own !== undefined) return printMoney(money(sum(lines.map((one) => one.amount.minor)), own), language);
+  if (own !== undefined) return printMoney(money(sum(lines.map((one) => one.amount.minor)), own), WORDS);
   const home = sum(lines.map((one) => one.home.minor));
-  return printMoney(money(home < 0n ? -home : home, lines[0]?.home.currency ?? ''), language);
+  return printMoney(money(home < 0n ? -home : home, lines[0]?.home.currency ?? ''), WORDS);
 }
+
+/** Problems are told in English. */
+const WORDS = 'en-GB';
 
 function oneCurrency(lines: readonly LedgerLine[]): string | undefined {
   const all = new Set(lines.map((one) => one.amount.currency));

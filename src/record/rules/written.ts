@@ -1,5 +1,6 @@
 import { CHAPTER_RULES } from './chapter.ts';
 import { FILE_RULES } from './file.ts';
+import { MONEY_RULES } from './money.ts';
 import { STATE_RULES } from './state.ts';
 
 /** One rule of the check. Ids are permanent: an author may search the web or the guide for one. */
@@ -14,7 +15,7 @@ export interface Rule {
 }
 
 /** Rules that are not about the value of one column or key; those follow from the fields themselves (see rules.ts). */
-export const WRITTEN_RULES = { ...FILE_RULES, ...CHAPTER_RULES, ...STATE_RULES } satisfies Record<
+export const WRITTEN_RULES = { ...FILE_RULES, ...CHAPTER_RULES, ...STATE_RULES, ...MONEY_RULES } satisfies Record<
   string,
   Rule
 >;

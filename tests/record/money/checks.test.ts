@@ -1,12 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { checkMoney } from '../../../src/record/money/checks.ts';
+import { severityOf } from '../../../src/record/rules/written.ts';
 import { aSeries, rate, type WrittenSeries } from './a-series.ts';
 
 function findings(written: WrittenSeries): string[] {
   const series = aSeries(written);
   const found: string[] = [];
-  checkMoney(series.ledger, series.orders, 'en-GB', ({ rule, severity, line, message }) =>
-    found.push(`${line.place.line} ${severity} ${rule} ${message}`),
+  checkMoney(series.ledger, series.orders, ({ rule, line, message }) =>
+    found.push(`${line.place.line} ${severityOf(rule)} ${rule} ${message}`),
   );
   return found;
 }
@@ -21,7 +22,7 @@ describe('an order', () => {
         rows: [{ date: '2026-03-02', kind: 'freight', order: 'a', amount: '9.00' }],
       }),
     ).toEqual([
-      '2 error order/charge Order "a" has freight and no part to share it over. Give a row of goods the order "a", or leave the order of this row empty.',
+      '2 error orders/charge-alone Order "a" has freight and no part to share it over. Give a row of goods the order "a", or leave the order of this row empty.',
     ]);
   });
   test('that shares by weight needs every weight', () => {
@@ -35,7 +36,7 @@ describe('an order', () => {
         ],
       }),
     ).toEqual([
-      '3 error order/weight Order "a" shares its freight by weight, but "Brake drum" has none. Write the weight of the whole row, or share by value.',
+      '3 error orders/weight-missing Order "a" shares its freight by weight, but "Brake drum" has none. Write the weight of the whole row, or share by value.',
     ]);
   });
   test('with a charge for a part that it does not hold is an error', () => {
@@ -62,7 +63,7 @@ describe('a refund', () => {
         ],
       }),
     ).toEqual([
-      '3 warning ledger/refund €44.00 came back for part "shoes" in order "a", more than the €40.00 that was paid for it. Check both amounts.',
+      '3 warning ledger/refund-above-paid €44.00 came back for part "shoes" in order "a", more than the €40.00 that was paid for it. Check both amounts.',
     ]);
   });
   test('of two rows together larger than what was paid is told once', () => {
