@@ -40,7 +40,9 @@ function checkOrder(order: Order, say: Say): void {
         message: `Order "${order.id}" has ${line.kind} and ${what} to share it over. Give a row of goods the order "${order.id}", or leave the order of this row empty.`,
       });
     } else if (basisOf(order, line.kind) === 'weight') {
-      const light = takers.find((one) => !(one.weight_kg !== undefined && one.weight_kg > 0));
+      const light = takers.find(
+        (one) => !weighs(one) && (one.kind !== 'outside work' || !takers.some(weighs)),
+      );
       if (light)
         say({
           rule: 'orders/weight-missing',
@@ -50,6 +52,9 @@ function checkOrder(order: Order, say: Say): void {
     }
   }
 }
+
+/** Work done elsewhere weighs nothing by itself, and takes a share by weight only where the author gives it one. */
+const weighs = (line: LedgerLine): boolean => line.weight_kg !== undefined && line.weight_kg > 0;
 
 function checkRefunds(
   refunds: readonly LedgerLine[],

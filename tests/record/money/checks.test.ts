@@ -39,6 +39,16 @@ describe('an order', () => {
       '3 error orders/weight-missing Order "a" shares its freight by weight, but "Brake drum" has none. Write the weight of the whole row, or share by value.',
     ]);
   });
+  test('that shares by weight needs none of outside work, unless there is nothing else', () => {
+    const turning = { date: '2026-03-02', kind: 'outside work', item: 'Drum turned', order: 'a' } as const;
+    const freight = { date: '2026-03-02', kind: 'freight', order: 'a', amount: '9.00' } as const;
+    const orders = [{ id: 'a', freightBy: 'weight' as const }];
+    const work = { ...turning, amount: '40.00' };
+    expect(findings({ orders, rows: [{ ...part, amount: '9.00', weight_kg: 1 }, work, freight] })).toEqual(
+      [],
+    );
+    expect(findings({ orders, rows: [work, freight] })[0]).toContain('but "Drum turned" has none');
+  });
   test('with a charge for a part that it does not hold is an error', () => {
     expect(
       findings({
