@@ -23,6 +23,9 @@ export function asPublished(series: Series): Series {
     orders: series.orders
       .filter((order) => !onlyHeld(order))
       .map((order) => ({ ...order, lines: linesOf(order) })),
+    parts: series.parts.map((part) =>
+      publishedPart({ ...part, lines: namedLines(linesOf(part), part.id) }, out),
+    ),
     faults: series.faults.flatMap((fault) => publishedFault(fault, out) ?? []),
     supporters: series.supporters
       .filter((one) => one.consent)

@@ -1,12 +1,14 @@
-/** Calculators as a chapter names them: component, id, and the names of its fields where they are known. */
+import { calculators } from '../../calc/index.ts';
+
+/** Calculators as a chapter names them, by component: their ids, and their fields, which are their attributes. */
 export interface CalculatorComponent {
   id: string;
-  fields?: readonly string[];
+  fields: readonly string[];
 }
 
-export const CALCULATOR_COMPONENTS: ReadonlyMap<string, CalculatorComponent> = new Map([
-  ['Timing', { id: 'timing' }],
-  ['Premix', { id: 'premix' }],
-  ['Gearing', { id: 'gearing' }],
-  ['Hills', { id: 'hills' }],
-]);
+export const CALCULATOR_COMPONENTS: ReadonlyMap<string, CalculatorComponent> = new Map(
+  calculators.map(({ component, id, fields }) => [
+    component,
+    { id, fields: fields.map((field) => field.name) },
+  ]),
+);

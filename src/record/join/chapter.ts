@@ -8,7 +8,7 @@ import type { PictureStore } from '../read/pictures.ts';
 import type { Report } from '../report-to.ts';
 import { shown } from '../text/words.ts';
 import type { Chapter, Fault, Machine, Mention, Part, PhotoUse, Supporter } from '../types.ts';
-import { hazardOrder } from './hazards.ts';
+import { HAZARD_RANK } from './hazards.ts';
 import { reckon } from './reckoned.ts';
 import type { References } from './references.ts';
 import type { ChapterFile } from './series.ts';
@@ -48,7 +48,7 @@ export async function joinChapter(
     const found = await pictures.find(figure.src, folder, file.names, figure.place, report, true);
     if (found) figures.push({ ...figure, path: found.path });
   }
-  const reckoned = await reckon(text.reckoned, around, report);
+  const reckoned = reckon(text.reckoned, around, report);
   const { head } = text;
   if (!head) return undefined;
   return {
@@ -93,9 +93,7 @@ function followUses(file: ChapterFile, around: Surroundings, report: Report): Me
     switch (use.kind) {
       case 'hazard':
       case 'ruled out': {
-        const known = hazardOrder();
-        const exists =
-          known === undefined || refer.has(use.to, known, 'hazard', 'chapters/hazard', use.place);
+        const exists = refer.has(use.to, HAZARD_RANK, 'hazard', 'chapters/hazard', use.place);
         if (exists && use.kind === 'hazard') hazards.add(use.to);
         break;
       }
@@ -128,8 +126,7 @@ function followUses(file: ChapterFile, around: Surroundings, report: Report): Me
         use.kind satisfies never;
     }
   }
-  const order = hazardOrder();
-  const rank = (id: string) => order?.get(id) ?? Number.POSITIVE_INFINITY;
+  const rank = (id: string) => HAZARD_RANK.get(id) ?? Number.POSITIVE_INFINITY;
   mentions.hazards = [...hazards].sort((a, b) => rank(a) - rank(b));
   return mentions;
 }

@@ -1,4 +1,4 @@
-/** Ids of the hazard catalogue with their rank, worst first; undefined where there is no catalogue to check against. */
-export function hazardOrder(): ReadonlyMap<string, number> | undefined {
-  return undefined;
-}
+import { hazardIds } from '../hazards/catalogue.ts';
+
+/** Ids of the hazard catalogue with their rank, worst first. */
+export const HAZARD_RANK: ReadonlyMap<string, number> = new Map(hazardIds.map((id, rank) => [id, rank]));

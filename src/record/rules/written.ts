@@ -15,10 +15,12 @@ export interface Rule {
 }
 
 /** Rules that are not about the value of one column or key; those follow from the fields themselves (see rules.ts). */
-export const WRITTEN_RULES = { ...FILE_RULES, ...CHAPTER_RULES, ...STATE_RULES, ...MONEY_RULES } satisfies Record<
-  string,
-  Rule
->;
+export const WRITTEN_RULES = {
+  ...FILE_RULES,
+  ...CHAPTER_RULES,
+  ...STATE_RULES,
+  ...MONEY_RULES,
+} satisfies Record<string, Rule>;
 
 /** "ledger/amount": the rule of one field. Made only by `fieldRule`. */
 export type FieldRule = string & { readonly ofAField: true };
