@@ -1,4 +1,5 @@
 /** What an author may write in a chapter, by name: the one map that MDX is given. */
+import { calculatorComponents } from '../calculators/index.ts';
 import Choice from './Choice.astro';
 import Earlier from './Earlier.astro';
 import FaultLink from './FaultLink.astro';
@@ -17,6 +18,7 @@ import Table from './Table.astro';
 import TaskMark from './TaskMark.astro';
 
 export const chapterComponents = {
+  ...calculatorComponents,
   Choice,
   Earlier,
   FaultLink,
