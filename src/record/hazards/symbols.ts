@@ -256,9 +256,9 @@ export function symbolSvg(id: SymbolId, options: { label?: boolean; size?: numbe
       : `<circle class="sign-field-wear" cx="24" cy="24" r="22.5" fill="#0b4f93"/>`;
   const ink = shape === 'warning' ? '#111' : '#fff';
   const glyph =
-    (fill === undefined ? '' : `<path d="${fill}" fill="${ink}"/>`) +
+    (fill === undefined ? '' : `<path class="sign-shape" d="${fill}" fill="${ink}"/>`) +
     (line === undefined
       ? ''
-      : `<path d="${line}" fill="none" stroke="${ink}" stroke-width="2.2" stroke-linecap="round" stroke-linejoin="round"/>`);
+      : `<path class="sign-line" d="${line}" fill="none" stroke="${ink}" stroke-width="2.2" stroke-linecap="round" stroke-linejoin="round"/>`);
   return `<svg class="sign sign-${shape}" ${name} viewBox="0 0 48 48" width="${size}" height="${size}">${frame}${glyph}</svg>`;
 }
