@@ -20,7 +20,7 @@ function tableHtml({ caption, columns, rows }: AnswerTable): string {
   const body = rows
     .map((row) => `<tr>${row.map((cell, i) => `<td${kind[i]}>${escaped(cell)}</td>`).join('')}</tr>`)
     .join('');
-  return `<div class="sheet-table"><table><caption>${escaped(caption)}</caption><thead><tr>${heads}</tr></thead><tbody>${body}</tbody></table></div>`;
+  return `<section class="sheet-table" tabindex="0" aria-label="${escaped(caption)}"><table><caption>${escaped(caption)}</caption><thead><tr>${heads}</tr></thead><tbody>${body}</tbody></table></section>`;
 }
 
 const drawingHtml = ({ title, svg }: Drawing) =>

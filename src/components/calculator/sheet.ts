@@ -1,5 +1,6 @@
 /** A sheet at work: reads its boxes, solves, draws the answer, and keeps the address, as the reader types. */
 import type { Answer, Field, Refusal, Solve } from '../../calc/contract.ts';
+import { printOutput } from '../../calc/print-figure.ts';
 import type { Texts } from '../../calc/read-values.ts';
 import { readAddress, writeAddress } from './address-state.ts';
 import { answerParts, spoken } from './answer-parts.ts';
@@ -54,14 +55,29 @@ export function startSheet(sheet: HTMLElement, facts: SheetFacts, solve: Solve):
     }
   }
 
+  /** The last answer that stood. */
+  let held = solved(textsNow());
   const drawn: Record<string, string> = {};
   function draw(answer: Answer): void {
+    held = answer;
     for (const [name, html] of Object.entries(answerParts(facts, answer))) {
       if (drawn[name] === html) continue;
       drawn[name] = html;
       const place = part(name);
       place.innerHTML = html;
       (place.closest('details') ?? place).hidden = html === '';
+    }
+  }
+
+  /** A box that a choice brings up empty starts with the present answer: the same setting, known by another figure. */
+  function carryOver(): void {
+    const texts = textsNow();
+    for (const line of lines) {
+      const { field } = line;
+      const output = outputs.find((one) => one.name === field.name);
+      const figure = held.ok && held.outputs[field.name];
+      if (output && figure && stands(field, texts) && !field.optional && texts[field.name] === '')
+        put(line, printOutput(output, { si: figure.si })[0] ?? '');
     }
   }
 
@@ -170,16 +186,18 @@ export function startSheet(sheet: HTMLElement, facts: SheetFacts, solve: Solve):
 
   sheet.addEventListener('input', (event) => {
     const box = event.target as Box;
-    const line = lines.find((one) => one.unit === box);
+    const line = lines.find((one) => one.unit === box || one.number === box);
     // A unit chosen from the list says what the figure is in, and takes the place of one typed behind it.
-    if (line?.field.kind === 'figure') line.number.value = partsOfText(line.field, line.number.value).number;
+    if (line?.field.kind === 'figure' && line.unit === box)
+      line.number.value = partsOfText(line.field, line.number.value).number;
+    if (line?.field.kind === 'choice') carryOver();
     if (box.dataset['whose'] !== undefined) keepMachine(keptMachine(), box.dataset['whose'] === 'own');
     else update();
   });
   sheet.addEventListener('change', (event) => {
     // A unit or a ± typed into the figure goes to its own box once the field is left.
     const line = lines.find((one) => one.number === event.target);
-    if (line && solved(textsNow()).ok) put(line, textOf(line));
+    if (line) put(line, textOf(line));
   });
   sheet.addEventListener('submit', (event) => event.preventDefault());
   sheet.addEventListener('click', (event) => {
