@@ -54,7 +54,7 @@ const circumference = (name: string, label: string, group: string): FigureField 
 });
 
 /** Gearbox, final drive and tyre: fields that gearing and hills have in common. */
-export const driveLineFields: readonly Field[] = [
+export const driveLineFields = (tyre: { start?: string } = {}): readonly Field[] => [
   ...GEARS.map((name, i): FigureField => {
     const label = `${name[0]?.toUpperCase()}${name.slice(1)} gear`;
     const field = ratio(
@@ -86,6 +86,7 @@ export const driveLineFields: readonly Field[] = [
     machine: 'tyres.rear',
     sample: '4.00-8',
     optional: true,
+    ...tyre,
   },
   {
     ...circumference('circumference', 'Rolling circumference, measured', 'Tyre'),

@@ -143,7 +143,7 @@ export const gearing: Calculator = {
   answers:
     'How fast does it go at an engine speed in each gear, and what does another sprocket or tyre change?',
   fields: [
-    ...driveLineFields,
+    ...driveLineFields({ start: '4.00-8' }),
     {
       kind: 'figure',
       name: 'speed',
@@ -208,7 +208,7 @@ export const gearing: Calculator = {
         { value: 'gearbox', label: 'The gearbox, before the final drive' },
       ],
     },
-  ].map((field) => (field.name === 'tyre' ? { ...field, start: '4.00-8' } : field)) as Calculator['fields'],
+  ],
   outputs: [
     {
       name: 'per1000',

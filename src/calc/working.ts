@@ -112,7 +112,9 @@ function termText(term: Term, figures: boolean): string {
   if (term.k === 'v') return figures ? term.figure : term.text + (term.sub ?? '');
   const args = term.args.map((arg, i) => {
     const loose =
-      brackets(term.op, arg, i) || (term.op === '/' && arg.k === 'op' && BINDS[arg.op] !== undefined);
+      brackets(term.op, arg, i) ||
+      (term.op === '/' && arg.k === 'op' && BINDS[arg.op] !== undefined) ||
+      (figures && figureBrackets(term.op, arg, i));
     return loose ? `(${termText(arg, figures)})` : termText(arg, figures);
   });
   const [a = '', b = ''] = args;
