@@ -95,6 +95,14 @@ class Reader {
     const chapters = this.#chapters(mark, report, counts);
     const faults = this.#faults(mark, report, counts);
     const tables = this.#tables(mark, report, counts);
+    const released = this.#derive(
+      'released.yaml',
+      'released',
+      report,
+      counts,
+      (lines, own) => readYaml(lines, lines.text, 0, own),
+      'fine',
+    );
     const parsed: Parsed = {
       folder: this.#folder,
       settings,
@@ -103,6 +111,7 @@ class Reader {
       chapters,
       faults,
       tables,
+      released,
       roadTests: this.#names('road-tests').map((name) => join(this.#folder, 'road-tests', name)),
       texts: (path) => this.#files.peek(path),
     };

@@ -9,6 +9,7 @@ import {
   currency,
   day,
   figure,
+  figureInUnit,
   id,
   line,
   link,
@@ -127,8 +128,8 @@ export const CORRECTIONS = {
   can_hurt: needed(yesOrNo, 'Can hurt', 'Whether somebody who followed the old words can come to harm.'),
 };
 
-const reading = figure({ what: 'a figure' });
-const doubt = figure({ above: 0, what: 'a figure' });
+const reading = figureInUnit();
+const doubt = figureInUnit({ above: 0 });
 
 export const MEASUREMENTS = {
   date: needed(day, 'Date', 'The day it was measured.'),
@@ -142,7 +143,7 @@ export const MEASUREMENTS = {
   max: optional(reading, 'Most', 'The upper limit.'),
   limit_pm: optional(doubt, 'Limit ±', 'In place of a lower and upper limit: as new, give or take this.'),
   left: optional(reading, 'As left', 'The figure when the work was done.'),
-  unit: needed(line, 'Unit', 'Of every figure of the row.'),
+  unit: needed(line, 'Unit', 'Of every figure of the row that has none of its own.'),
   source: optional(line, 'Source', 'Where the limits come from.'),
   note: optional(words, 'Note', 'Published with the measurement.'),
 };

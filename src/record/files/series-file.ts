@@ -41,7 +41,8 @@ export const SERIES = {
   address: optional(link, 'Address', 'Where the site is published.'),
 };
 
-const AIM = {
+/** One aim, one entry a key. */
+export const AIM = {
   what: needed(line, 'Aim', 'What is to be reached: "Starts from cold".'),
   before: needed(line, 'Before', 'How it was: "not at all".'),
   after: optional(line, 'After', 'How it is now: "second kick".'),
@@ -69,5 +70,3 @@ export function readSeriesFile(mapping: Mapping, report: Report): SeriesFile | u
   });
   return row && { ...row, aims };
 }
-
-export const AIMS = AIM;

@@ -6,6 +6,8 @@ import type { DecimalMark } from '../money/decimal.ts';
 import { readAmount } from '../money/money.ts';
 import { given, type Row } from '../read/field.ts';
 import type { PictureStore } from '../read/pictures.ts';
+import type { Mapping } from '../read/yaml.ts';
+import { checkReleased } from '../released.ts';
 import type { Report } from '../report-to.ts';
 import { fieldRule } from '../rules/written.ts';
 import type { TABLES, TableName } from '../tables.ts';
@@ -42,6 +44,8 @@ export interface Parsed {
   chapters: readonly ChapterFile[];
   faults: ReadonlyMap<string, FaultText>;
   tables: TableRows;
+  /** released.yaml, where there is one. */
+  released: Mapping | undefined;
   roadTests: string[];
   /** Text of a file that was read; for looking through everything that is published. */
   texts(path: string): import('../text/lines.ts').Lines | undefined;
@@ -85,6 +89,7 @@ export async function joinSeries(
     );
     if (chapter) chapters.push(chapter);
   }
+  if (parsed.released) checkReleased(parsed.released, chapters, state.corrections, report);
   if (!settings || !machine || chapters.length === 0) return undefined;
   const budget =
     settings.budget && readAmount(settings.budget.text, settings.home_currency, settings.budget.mark);

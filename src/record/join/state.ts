@@ -5,7 +5,7 @@ import type { CORRECTIONS, ODOMETER } from '../tables.ts';
 import { shown } from '../text/words.ts';
 import type { Correction, OdometerReading, Series } from '../types.ts';
 import { joinDue } from './due.ts';
-import { joinMeasurement } from './measurements.ts';
+import { joinMeasurements } from './measurements.ts';
 import type { References } from './references.ts';
 import { joinRefit } from './refit.ts';
 import type { Parsed } from './series.ts';
@@ -15,11 +15,21 @@ export type State = Pick<Series, 'refit' | 'corrections' | 'measurements' | 'due
 /** Joins what tells the state of the machine: refit list, corrections, measurements, due list, readings. */
 export function joinState(parsed: Parsed, refer: References, report: Report): State {
   const { tables } = parsed;
+  const due = tables.due.flatMap((row) => joinDue(row, refer, report) ?? []);
+  for (const item of due) {
+    const { per } = item.after;
+    if (per === 'days' || tables.odometer.some((row) => (row.unit === 'h') === (per === 'hours'))) continue;
+    report.add(
+      'due/reading',
+      item.place,
+      `${shown(item.what)} counts ${per === 'hours' ? 'hours' : 'a distance'} and odometer.csv has no reading of ${per === 'hours' ? 'hours' : 'distance'}. Add one.`,
+    );
+  }
   return {
     refit: joinRefit(parsed, refer, report),
     corrections: tables.corrections.flatMap((row) => joinCorrection(row, refer, report) ?? []),
-    measurements: tables.measurements.flatMap((row) => joinMeasurement(row, refer, report) ?? []),
-    due: tables.due.flatMap((row) => joinDue(row, refer, report) ?? []),
+    measurements: joinMeasurements(tables.measurements, refer, report),
+    due,
     odometer: joinOdometer(tables.odometer, refer, report),
   };
 }

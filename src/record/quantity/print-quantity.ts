@@ -1,5 +1,4 @@
-import type { UnitId } from '../../calc/units.ts';
-import { unitSymbol } from '../../calc/units.ts';
+import { fromSi, toSi, type UnitId, unitSymbol } from '../../calc/units.ts';
 import type { Quantity, QuantityText } from '../types.ts';
 import { converted, counterpart, type Rounding } from './counterpart.ts';
 import { type NamedUnit, unitNamed } from './unit-named.ts';
@@ -64,7 +63,8 @@ function printAlso(printable: Printable, unit: NamedUnit, to: UnitId, language: 
     );
     return print({ kind: 'range', low: ends[0] ?? '', high: ends[1] ?? '', unit: to }, digits, symbol);
   }
-  const { text, pm } = printable.quantity;
+  const { pm } = printable.quantity;
+  const text = pm === undefined ? printable.quantity.text : asFineAs(printable.quantity.text, pm);
   const rounding = printable.kind === 'at least' ? 'up' : printable.kind === 'at most' ? 'down' : 'nearest';
   const kind = falls(unit, to) && printable.kind !== 'figure' ? swapped(printable.kind) : printable.kind;
   const quantity = { text: turned(text, rounding), unit: to };
@@ -86,14 +86,18 @@ const opposite = (rounding: Rounding): Rounding =>
 const swapped = (kind: 'at least' | 'at most'): 'at least' | 'at most' =>
   kind === 'at least' ? 'at most' : 'at least';
 
-/** A ± in the other unit, rounded up at its own first digits: a doubt is never made smaller. */
+/** The figure with as many decimals as its ±: 160 ± 0.1 is known to a tenth. */
+function asFineAs(text: string, pm: string): string {
+  const decimals = (figure: string) => figure.split('.')[1]?.length ?? 0;
+  const missing = decimals(pm) - decimals(text);
+  return missing <= 0 ? text : `${text}${text.includes('.') ? '' : '.'}${'0'.repeat(missing)}`;
+}
+
+/** A ± in the other unit with the decimals of its figure there, rounded up: a doubt is never made smaller. */
 function doubtIn(text: string, pm: string, unit: NamedUnit, to: UnitId): string {
-  const at = (x: number) => Number(converted(`${x.toFixed(9)}`, unit, to, 'nearest'));
-  const value = Number(text);
-  const half = Math.abs(at(value + Number(pm)) - at(value - Number(pm))) / 2;
-  const decimals = Math.max(
-    0,
-    Math.ceil(-Math.log10(half)) + (half / 10 ** Math.floor(Math.log10(half)) < 3 ? 1 : 0),
-  );
-  return (Math.ceil(half * 10 ** decimals - 1e-6) / 10 ** decimals).toFixed(decimals);
+  const convert = (x: number) => fromSi(toSi(x, unit.quantity, unit.unit), unit.quantity, to);
+  const [value, half] = [Number(text), Number(pm)];
+  const doubt = Math.abs(convert(value + half) - convert(value - half)) / 2;
+  const decimals = converted(text, unit, to, 'nearest').split('.')[1]?.length ?? 0;
+  return (Math.ceil(doubt * 10 ** decimals - 1e-6) / 10 ** decimals).toFixed(decimals);
 }

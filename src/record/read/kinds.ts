@@ -59,6 +59,26 @@ export function figure({ above, from, to, what = 'a number' }: Range = {}): Kind
   };
 }
 
+/** A figure that may bring its own unit: "54.15", "2.132 in". */
+export interface FigureInUnit {
+  text: string;
+  unit?: string;
+}
+
+export function figureInUnit(range: Range = {}): Kind<FigureInUnit> {
+  const bare = figure({ ...range, what: 'a figure' });
+  return {
+    says: 'a figure, such as 54.15, with a unit where it differs from the row’s',
+    numeric: true,
+    read(text, reading) {
+      const found = /^(.*?\d)\s*([A-Za-z°µ%"″][^\d]*[23]?)$/.exec(text);
+      const value = bare.read(found?.[1] ?? text, reading);
+      if (value === undefined) return undefined;
+      return found?.[2] === undefined ? { text: value } : { text: value, unit: found[2].trim() };
+    },
+  };
+}
+
 /** An amount as written; it becomes money once its row's currency is known. */
 export interface AmountText {
   text: string;

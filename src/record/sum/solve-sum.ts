@@ -240,10 +240,14 @@ function apply({ name, at }: Extract<SumNode, { k: 'function' }>, of: Solved): S
 /** How closely the result is known: the most that one figure's last digit moves it. 0 where all are exact. */
 function closeness(tree: SumNode, leaves: ReadonlyMap<SumNode, Leaf>, result: number): number {
   let most = 0;
-  for (const [node, leaf] of leaves) {
-    if (leaf.step === 0) continue;
+  // A figure that stands twice moves in both places at once.
+  const figures = Map.groupBy(leaves, ([node]) =>
+    node.k === 'machine' ? node.path : node.k === 'figure' ? `${node.text} ${node.unitText}` : '',
+  );
+  for (const same of figures.values()) {
+    if (same.every(([, leaf]) => leaf.step === 0)) continue;
     const moved = new Map<SumNode, Solved>(leaves);
-    moved.set(node, { si: leaf.si + leaf.step, dimensions: leaf.dimensions });
+    for (const [node, { si, step, dimensions }] of same) moved.set(node, { si: si + step, dimensions });
     try {
       most = Math.max(most, Math.abs(solve(tree, moved).si - result));
     } catch (error) {

@@ -1,0 +1,96 @@
+import { stringify } from 'yaml';
+import type { Place } from './problem.ts';
+import type { Mapping } from './read/yaml.ts';
+import type { Report } from './report-to.ts';
+import { shown } from './text/words.ts';
+import type { Chapter, Correction, Series } from './types.ts';
+
+/** Figures of one chapter that readers work by: by step id, and under "-" those outside steps. */
+export type ReleasedFigures = Map<string, string[]>;
+
+/** Torques, hazards and printed figures of a chapter as they stand now. */
+export function figuresOf(chapter: Pick<Chapter, 'steps' | 'quantities' | 'sums'>): ReleasedFigures {
+  const figures: ReleasedFigures = new Map();
+  for (const step of chapter.steps) {
+    const of = [
+      ...(step.torque ? [`torque ${step.torque}`] : []),
+      ...step.hazards.map((id) => `hazard ${id}`),
+    ];
+    if (of.length > 0) figures.set(step.id, of);
+  }
+  const printed = [
+    ...[...chapter.quantities].map(([of, { text }]) => `${of} = ${plain(text)}`),
+    ...[...chapter.sums].map(([of, { text }]) => `${of} = ${plain(text)}`),
+  ];
+  if (printed.length > 0) figures.set('-', printed);
+  return figures;
+}
+
+/** The text of released.yaml for a series as it stands: what the release command writes. */
+export function releasedText(series: Pick<Series, 'chapters'>): string {
+  const all = Object.fromEntries(
+    series.chapters
+      .filter((chapter) => !chapter.held)
+      .map((chapter) => [chapter.id, Object.fromEntries(figuresOf(chapter))]),
+  );
+  return stringify(all, { lineWidth: 0 });
+}
+
+/**
+ * Tells every figure of a released chapter that differs from the one released and that no correction of the chapter names.
+ * New figures and new hazards need none.
+ */
+export function checkReleased(
+  released: Mapping,
+  chapters: readonly Chapter[],
+  corrections: readonly Correction[],
+  report: Report,
+): void {
+  for (const chapter of chapters) {
+    if (chapter.held) continue;
+    const steps = released.mapping(chapter.id);
+    if (!steps) continue;
+    const now = figuresOf(chapter);
+    for (const key of steps.keys()) {
+      const places: Place = chapter.steps.find((step) => step.id === key)?.place ?? {
+        file: chapter.file,
+        line: 1,
+        column: 1,
+      };
+      const current = now.get(key) ?? [];
+      for (const { text } of steps.texts(key)) {
+        if (text === undefined || current.includes(text)) continue;
+        const { name, figure } = parted(text);
+        const was = plain(figure);
+        const told = corrections.some(
+          (one) =>
+            one.chapter === chapter.id &&
+            (one.step === undefined || key === '-' || one.step === key) &&
+            plain(one.was).includes(was),
+        );
+        if (told) continue;
+        const replaced = current.find((one) => parted(one).name === name);
+        const where = key === '-' ? { file: chapter.file } : places;
+        report.add(
+          'released/changed',
+          where,
+          `${shown(text)} was released${key === '-' ? '' : ` in step "${key}"`} and ${replaced ? `is now ${shown(parted(replaced).figure)}` : 'is gone'}. Add a row to corrections.csv whose "was" holds ${shown(figure)}, or put it back.`,
+        );
+      }
+    }
+  }
+}
+
+function parted(text: string): { name: string; figure: string } {
+  const found = /^(torque|hazard) (.*)$/.exec(text) ?? /^(.*) = (.*)$/.exec(text);
+  const [, name = '', figure = text] = found ?? [];
+  return { name: name === 'hazard' ? text : name, figure };
+}
+
+/** Spaces of any width and signs of multiplication do not make another figure. */
+function plain(text: string): string {
+  return text
+    .replace(/[\s\u00a0\u202f]+/g, ' ')
+    .replace(/·/g, '')
+    .trim();
+}
