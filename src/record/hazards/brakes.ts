@@ -34,14 +34,17 @@ export const brakeHazards: Hazard[] = [
     defersTo: 'local asbestos law and the lining maker’s data',
     sources: [ASBESTOS_EPA, ASBESTOS_OSHA],
     words: [
+      'drum|drums|backplate|back plate + fluff|grey fluff|dust|dusty|washed out|soapy water|brush|damp|wash|rinse|wipe - oil drum|drum roll|thanks',
+      'friction disc|clutch disc|clutch friction|clutch plate|brake pad + asbestos|original|dust|sand|scuff|old|glaze|clean',
+      'shoe|shoes|lining|linings + scuff|emery|coarse paper|rough up|deglaze|glaze|sandpaper|file|rasp|dust - order|@money|leather|boot',
       'asbestos|millboard|friction dust|brake dust|lining dust|clutch dust',
       '@lining + dust|sand|sanded|file|glaze|rivet|chamfer|grind|old|original|brush|clean|blow|wipe|scrape|break|take|off|worn|relin|know|sort|unknown|wear|glue|bond|fit|new|asbestos|facing|shoe|swap|renew|oil|soak|inspect|adjust lining|thick|thickness|rub|emery|score - seat lining|drawer|felt|boot lining|lining of seat|headlining|@money|bedded|order',
       'brake shoe|brake drum|back plate|backplate|backing plate|brake shoes|clutch plate|clutch cover|bellhousing|bell housing + dust|off|clean|wipe|brush|blow|air|damp|sand|glaze|inside|scored|unhook|remove|pull|score|open|strip|take|asbestos|rag - @money|smoke|smoking|degrees|hot drum|torque|bolts i could not find|adjust',
       'drum off|drums off|drum came off|drum inside|pull drum|drum + dust|damp rag|clean|wipe|blow|brush|grey|gray|shoes|lining|scored|off - oil drum|drum roll|drummer|torque|turned|lathe|hot|smoke',
-      'shoe|shoes + glaze|sand|rivet|lining|brake|dust|hub|wipe|off|unhook - my shoes|safety shoe|pole shoe|leather|shoe box',
+      'shoe|shoes + glaze|sand|rivet|lining|brake|dust|hub|wipe|off|unhook - order|@money|arrive|safety shoe|pole shoe|leather|shoe box',
       'dust + brake|clutch|drum|lining|back plate|lap|asbestos|bell housing|facing|shoes - settled on argument|@paint|lead|argument',
       'damp rag bag it|damp rag bag|bag it|no brushing dry|no blowing out|bad sort',
-      'exhaust rope|rope seal|exhaust wrap|lagging|fluffy|heat wrap|exhaust joint|exhaust gasket|head gasket|old gasket|gasket + asbestos|scrape|scraped|crumble|crumbled|fluffy|rope|fibre|fiber|white stuff|lagging|dry|sand|wire brush|chip - gasket paper|gasket face with|new gasket|liquid gasket|copper',
+      'exhaust rope|rope seal|exhaust wrap|lagging|fluffy|heat wrap|exhaust joint|exhaust gasket|head gasket|old gasket|gasket + asbestos|scrape|scraped|crumble|crumbled|fluffy|rope|fibre|fiber|white stuff|lagging|dry|sand|wire brush|chip - fit|nip|torque|gasket paper|gasket face with|new gasket|liquid gasket|copper',
     ],
   },
   {
@@ -62,6 +65,7 @@ export const brakeHazards: Hazard[] = [
     defersTo: 'the vehicle maker’s fluid and the label on the bottle',
     sources: [PRACTICE('Covered paint, sealed bottle, hose into a jar')],
     words: [
+      'bleeder|bleed|master cylinder + pedal|close|open|repeat|crack|jar|hose|press|pump|fluid|bubbles - radiator|budget|knuckle',
       'brake fluid|dot 3|dot 4|dot 5|dot3|dot4|dot5|master cylinder|bleed nipple|bleed screw|brake bleed|bleed brake|hydraulic fluid|brake reservoir|bleeder',
       'bleed|bled|bleeding + brake|brakes|rear|front|nipple|bubble|jar|pedal|wheel|furthest|line|system|caliper|fluid|air|hose - budget|bleeding finger|hand|knuckle|cut|radiator|diesel|fuel|thumb|plaster',
       'fluid + brake|wheel cylinder|nipple|reservoir|pedal|caliper|pipe|union|weep|leak|top up|squirt|dot|flexi - easy start fluid|starting fluid|washer fluid|gearbox|cutting',
@@ -92,6 +96,9 @@ export const brakeHazards: Hazard[] = [
     defersTo: 'the vehicle maker’s brake data and the inspection authority',
     sources: [PRACTICE('Brakes proved at walking pace on private ground first')],
     words: [
+      'handbrake|hand brake|parking brake|brake lever|footbrake|foot brake + set|set up|bite|notch|click|adjust|travel|cable|ratchet|slack|work|hold|equaliser|turnbuckle|lock nut - handbrake on and|on and chocked|jack',
+      'brake|brakes + adjust|set up|strand|seized|renew|new|rebuild|reline|strip|cylinder|rod|linkage|no brake|dead|uneven|snatch|grab|lock up|bind|drag|squeal|wander|air in|pull left|pull right|pull to|spongy|long pedal|fit|refit|leak|adjuster|compensator|weep|worn|equal - order|@money|dimension|brake shoe ordered|brake drum measures|measure|sand|glaze|dust|brake cleaner',
+      'wheel cylinder|master cylinder|brake cylinder|flexible hose|bleed nipple|brake pipe + seized|stuck|leak|weep|new|hone|seal|fit|refit|strip|renew',
       'no brakes|without brakes|brakes failed|brake failure|brakes not connected|no brake|brakes gone|brake fade|brakes do not work|brakes disconnected|brakeless|spongy|brakes connected',
       'brake|pedal|handbrake|hand brake|parking brake|brakes + floor|sink|spongy|soft|leak|fail|not hold|hold|pull|slack|fade|weak|poor|soaked|grease|rust|perished|bed|bedded|adjust|adjuster|connect|stop|through|let go|no|cable|rod|clevis|split pin|pin|shoe|bleed|drag|bind|click|wheel cylinder|seize|length - brake cleaner|brake on progress|customs|press brake|brake test bench|@money|brakes off paint|off oil|get oil off|clutch pedal soft|@paper|brake horsepower|brake dust|handbrake on|brake on and|chock|heat|smoking|down hill engine',
       'bleed|bled + brake|brakes|rear|front|nipple|bubble|pedal - budget|finger|hand|knuckle|radiator|diesel',

@@ -83,6 +83,7 @@ export const engineHazards: Hazard[] = [
       },
     ],
     words: [
+      'smoke|blue + lock up|garage|shed|barn|workshop|lean to + idle|running|engine|start|warm up|tick',
       '@runengine + @indoors - @outdoorsword|@paper',
       '@runengine & @indoors - @paper',
       '@runword + @indoors - @paper|@timeword|@tool|@meeting',
@@ -90,7 +91,7 @@ export const engineHazards: Hazard[] = [
       'warm up|warm her up|warm it up|fast idle|tickover|ticking over|let it idle|idle|idling & door shut|doors shut|door closed|doors closed|indoors|inside|shed|garage|lean to|workshop|barn - @outdoorsword',
       'exhaust|fume|blue smoke|smoke|exhaust smoke + @indoors|roof|headache|fill|hung about|dizzy|window - @paper|gas welding|solder|paint|thinner|idea|clear',
       'carbon monoxide|monoxide|exhaust fume|exhaust gas|co alarm',
-      '@runengine - @outdoorsword|@driveword|@paper|not|rest|stop|before|never|until - @stopped',
+      '@runengine - into|can|jar|drain|rag|seam|solder|weld|tape|tarmac|first time under|push|pull|bump|tow|jump|@outdoorsword|@driveword|@paper|not|rest|stop|before|never|until - @stopped',
       'headache|dizzy|light headed|sleepy + run|running|engine|exhaust|garage|shed - paint|thinner|solvent|cellulose|spray',
     ],
   },
@@ -117,6 +118,10 @@ export const engineHazards: Hazard[] = [
     defersTo: 'the machine maker’s guards and instructions',
     sources: [PRACTICE('Nothing loose near what turns; stop before you reach in')],
     words: [
+      'timing light|timing lamp|strobe|strobe light|stroboscope|strobe lamp',
+      'fan|belt|pulley + mind hands|mind fingers|fingers off|hands off|hands clear|keep clear|cowl|shroud|ticking over|running|catch|snag|rag|loose end|lace',
+      'spin|spinning|turning|whirl + hand|finger|rag|emery|glove|sleeve + shaft|chuck|drum|wheel|flywheel|pulley|hub - by hand|turn it by hand',
+      'lathe',
       'strobe|timing light|timing lamp|stroboscope + engine|run|flywheel|mark|tick|idle|lamp|degrees|steady|lead',
       '@runword + belt|fan|pulley|flywheel|sprocket|chain|ring gear|guard|shaft|fan blade - timing chain cover|paper|@money',
       'fan belt|drive belt|dynamo belt|pulley|fan blade|flywheel|ring gear|sprocket + running|spin|spinning|turn|turning|rotate|idle|under power|sleeve|scarf|hair|cuff|finger|fast - by hand|@paper|dial|@stopped',
@@ -129,7 +134,7 @@ export const engineHazards: Hazard[] = [
       'guard off|guard removed|without guard|guard still off|no guard|guard is off|chain guard|flywheel guard|belt guard|cover off + run|running|turn|go round|spin|watch|see|clutch|engine|sprocket',
       'spinning|rotating|revolving + shaft|wheel|flywheel|disc|drum|pulley|chuck|hub|rag|crank',
       'thumb|press|hit|push + starter|start button + watch|flywheel|turn|fan|finger|belt',
-      'sleeve|scarf|hair|cuff|tie|jumper|glove + belt|pulley|fan|flywheel|chuck|drill|lathe|chain|spinning|running',
+      'sleeve|scarf|hair|cuff|tie|glove + belt|pulley|fan|flywheel|chuck|drill|lathe|spinning|running - rubber glove',
     ],
   },
   {
@@ -156,7 +161,7 @@ export const engineHazards: Hazard[] = [
       '#hot + @hotthing|oven|bake|cure|heat|engine|drum|head|bearing|oil|water|gauge|thermometer|freezer|plate',
       'infrared thermometer|temperature gun|pyrometer',
       'heat gun|hot air gun|blowlamp|blowtorch|blow lamp|blow torch|oven - @paper|bread|bakery|cake',
-      'after run|after running|minutes running|straight after|just run + head|nut|plug|drum|cylinder|feel|touch|nip|check',
+      'after run|after running|minutes running|straight after + head|nut|plug|drum|cylinder|feel|touch|nip|check',
     ],
   },
   {
@@ -206,6 +211,7 @@ export const engineHazards: Hazard[] = [
     defersTo: 'the label and safety data sheet of the antifreeze and the local rules for waste',
     sources: [GLYCOL],
     words: [
+      'water|coolant + block|jacket|radiator|engine|cooling|thermostat|drain tap|drain cock + drain|empty|flush|run out|refill|fill up - water pump belt|hot water|wash|rain|gauge|boil',
       'antifreeze|anti freeze|glycol|coolant concentrate - @money|@paper',
       'coolant + @drainword|bowl|puddle|leak|dog|cat|child|fill|refill|flush|tray|catch|weep|drip|mix|change|drain',
       'radiator|drain cock|water pump|cooling system|engine block + @drainword|flush|refill|catch|empty|fill - @paper|@money|petrol|tap off|water only|oil',
@@ -235,9 +241,12 @@ export const engineHazards: Hazard[] = [
     defersTo: 'the tester’s rated pressure and the engine maker’s limits',
     sources: [PRACTICE('Crank locked before air goes in; grease, not air, for a stuck piston')],
     words: [
+      'leak tester|leak test|leakage tester|pressure tester|leakage test + plug hole|tdc|cylinder|top dead centre|gauge|bore|pot|air|crankcase - radiator|fuel',
+      '#psi|#bar + pot|cylinder|left|right|kick|bore|compression|each side - tyre|tire|compressor|blow|air line|radiator',
+      'compression + check|test|reading|measure|took|pot|gauge|low|kicks - ratio|@paper|spring|compression ring',
       'compression test|compression gauge|compression tester|leak down|leakdown|cylinder leakage',
       'compression + psi|bar|gauge|kick|left|right|cylinder|dry|wet|reading|#bar|#psi|throttle|cold - @paper|spring|ring compressor|compressor|ratio|story|coil',
-      'air|bar|pressure|psi + cylinder|plug hole|plug adapter|bore|spark plug + put|into|through|listen|adapter|blow|pump|feed|hold|tdc|top dead centre - @startfluid|bore gauge|blow out jet',
+      'air|bar|pressure|psi + cylinder|plug hole|plug adapter|bore|spark plug + put|into|through|listen|adapter|blow|pump|feed|hold|tdc|top dead centre - wheel cylinder|master cylinder|@startfluid|bore gauge|blow out jet',
       'stuck|seized|free|pump|push + piston + grease|air|pressure|hydraulic|pump|oil|water - caliper|calliper|wheel cylinder',
       'grease gun + piston|bore|cylinder|plug|plug body|plug hole',
       'plug + blow out|blew out|shoot|shot out|stripped thread|strip thread|flew',
@@ -263,6 +272,8 @@ export const engineHazards: Hazard[] = [
     defersTo: handbook,
     sources: [PRACTICE('Plugs out and by hand after standing with the fuel on')],
     words: [
+      'kickstart|kickstarter|starter|crank|engine|flywheel + solid|dead stop|stops dead|locked|not budge|will not move|would not move + fuel|petrol|full|liquid|water|oil|flood|mix|crankcase|overnight',
+      'crankcase|cylinder|bore|bottom end|pot|barrel + full of|brim full|brimful|filled with|awash|swimming|pint of|cupful',
       'hydraulic lock|hydraulically locked|hydraulic locked|hydrolock|hydrolocked|hydro lock|liquid lock',
       'cylinder|crankcase|bore|pot|bottom end|piston|sump + full|fill|filled|brim|liquid|flooded|flood|water + fuel|petrol|mix|water|liquid|coolant|oil|gas|premix|starter|kick|overnight|crank|lock - grease|test|drill|coat|wipe',
       'tap left on|tap on all + crankcase|full|bottom|mix|starter|week|night|flood',
@@ -315,7 +326,10 @@ export const engineHazards: Hazard[] = [
     defersTo: 'the maker’s driving instructions',
     sources: [PRACTICE('Throttle opened now and then on a descent, hand on the clutch')],
     words: [
-      'overrun|over run + throttle|engine|seize|oil|hill|shut|two stroke|nip|lock|down|declutch - budget|cost|time|schedule|@paper',
+      'two stroke|two strokes|premix|2 stroke + shut|throttle|slide|closed|downhill|descent|hill|coast|overrun|engine braking - mix|oil ratio|litre|intake|idle|can|stuck|plank',
+      'whiff of throttle|bit of throttle|touch of throttle|blip throttle|crack throttle|little throttle|throttle cracked + down|hill|descent|pass|side|slope|valley',
+      'throttle + down hill|downhill|descent|long hill|going down|way down|down pass|coming down|steep',
+      '=overrun|overrunning + throttle|engine|seize|oil|hill|shut|two stroke|nip|lock|down|declutch - budget|cost|time|schedule|@paper',
       'engine braking|engine brake|brake on engine|held on engine|hold on engine|hold it on engine|trail throttle|trailing throttle',
       'throttle shut|shut throttle|closed throttle|throttle closed|shut off throttle|no throttle|trail|blip + hill|down|descent|downhill|oil|lubrication|seize|valley|coast|brake|wheel|way down',
       'down hill|long hill|downhill|descent|long descent|steep hill + throttle|declutch|oil|engine|seize|freewheel|two stroke|clutch|gear - push|bump start|tow',

@@ -1,5 +1,5 @@
 /** Which hazards the words of a step point to. */
-import { hazards } from './catalogue.ts';
+import { hazard, hazards } from './catalogue.ts';
 import { CLASSES, SAYINGS } from './lexicon.ts';
 import { compile, type Field, type Matcher } from './words.ts';
 
@@ -31,12 +31,16 @@ export function findHazards(step: StepWords): FoundHazard[] {
     CLASSES,
     SAYINGS,
   );
-  return matcher(fieldsOf(step)).map(({ hazard, words, field, offset }) => ({
-    hazard: hazards[hazard]?.id ?? '',
+  const found = matcher(fieldsOf(step)).map(({ hazard: index, words, field, offset }) => ({
+    hazard: hazards[index]?.id ?? '',
     words,
     field,
     offset,
   }));
+  if (found.length < 2) return found;
+  return found.filter(
+    (one) => !hazard(one.hazard)?.coveredBy?.some((other) => found.some((more) => more.hazard === other)),
+  );
 }
 
 function fieldsOf(step: StepWords): Field[] {

@@ -54,6 +54,8 @@ export interface Hazard {
   sources: readonly HazardSource[];
   /** Published limits and effects, the most careful first. */
   figures?: readonly PublishedFigure[];
+  /** Hazards whose note covers this one: where the words point to one of them, this one is not called as well. */
+  coveredBy?: readonly string[];
   /** Words and figures that point to it, in the small language of words.ts. */
   words: readonly string[];
 }

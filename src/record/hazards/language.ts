@@ -18,10 +18,12 @@ export interface Token {
 
 /** Left out of the row, so that "jack the front up" and "jack front up" read alike. */
 const SKIPPED = new Set(
-  'a an the this that these those my your his her its our their some any very quite really just uh um er erm so well then again now'.split(
+  'a an the this that these those my your its our their some any very quite really just uh um er erm so well then again now'.split(
     ' ',
   ),
 );
+
+export const isSkipped = (word: string): boolean => SKIPPED.has(word);
 
 const TENS: Readonly<Record<string, number>> = {
   twenty: 20,

@@ -36,7 +36,7 @@ export const CLASSES: Readonly<Record<string, string>> = {
     'drive|drove|driving|driven|ride|rode|ridden|road|took her out|take her out|behind wheel|steer|at wheel|cruise|trundle|pootle|pulled away',
   road: 'road|drive home|drive round|drive to|mile|shaft',
   season:
-    'spring 2019|spring of|in spring|last spring|this spring|next spring|spring sale|spring morning|spring show|spring bank|late spring|early spring|by spring|until spring|since spring|spring sunshine|spring cleaning|hot spring|spring tide',
+    'spring 2019|spring of|in spring|last spring|next spring|spring sale|spring morning|spring show|spring bank|late spring|early spring|by spring|until spring|since spring|spring sunshine|spring cleaning|hot spring|spring tide',
   indoors:
     'garage|shed|workshop|barn|indoors|inside|lean to|cellar|basement|under roof|shop|outhouse|lock up|lockup|carport|conservatory|closed garage|stable|closed doors|doors shut|door shut|back of shop|in here|unit|hangar|polytunnel|marquee|container|tent|stone house|under cover|boathouse|doors pulled',
   runword:
@@ -73,7 +73,7 @@ export const CLASSES: Readonly<Record<string, string>> = {
   oldpaint:
     'old paint|original paint|old primer|old coach paint|factory paint|old enamel|old lacquer|coach paint|paint layers|layers of paint|years of paint|old topcoat|old undercoat|paint on chassis|old colour|original finish|old finish|all paint|flaking paint|signwriting|original primer|paint is mostly|cellulose paint',
   paintoff:
-    'sand|sanded|sanding|scrape|scraped|strip|stripped|rub back|rub down|rubbed back|rubbed down|burn off|burnt off|blast|sandblast|sandblasted|grind|ground|flat back|flatted|feather|feathered edge|flap disc|flap wheel|heat gun|take paint off|took paint off|wire brush|file|chip|flatting|dry paper|wet and dry|paint removed|remove paint|abrade|scuff|rub old',
+    'burn|burnt|sand|sanded|sanding|scrape|scraped|strip|stripped|rub back|rub down|rubbed back|rubbed down|burn off|burnt off|blast|sandblast|sandblasted|grind|ground|flat back|flatted|feather|feathered edge|flap disc|flap wheel|heat gun|take paint off|took paint off|wire brush|file|chip|flatting|dry paper|wet and dry|paint removed|remove paint|abrade|scuff|rub old',
   heatverb: 'heat|warm|bake|torch',
   heatword:
     'hot|hotter|burn|burnt|burning|scald|glow|glowing|red hot|piping hot|smoking hot|too hot|scorch|still warm|baking|roasting',

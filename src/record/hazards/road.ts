@@ -32,6 +32,12 @@ export const roadHazards: Hazard[] = [
       PRACTICE('Short, slow, empty road, second person, nuts checked after the first few hundred metres'),
     ],
     words: [
+      'top gear|third gear|second gear|first gear + road|lane|hill|church|tarmac|back|run|first time|drive|along|speed|up - sprocket ratio|gear ratio|teeth|ratio|selector|bench|on stands|cog|@paper',
+      'first time + own power|tarmac|road|lane|drive|moved|years|on its wheels|wheels turned|under power|out of gate|out of yard',
+      '#speed + first|gps|satellite|speedo|clock|flat|top|out of|tarmac|through village|up|hill|lane - @paper|limit in book|data',
+      'as far as|there and back|and back|out and back + church|lane|chapel|farm|bridge|junction|village|gate|shop|mile|road|crossroads|pub|end of - @paper|carry|carried|walk|walked|post office|post|turn|half|bench|crank',
+      'drove|driven|driving|drive|rode + it|her|van|him - drive it out|drive her out|drive shaft|drive out|drive pin|hammer|drift|bearing|bush|post|mad|mallet|chain|sprocket|park',
+      'braked|braking|brake hard|emergency stop|stopped from|pulls left|pulls right|wanders + road|lane|drive|speed|mph|#speed|corner',
       'test drive|road test|roadtest|first drive|shakedown|shake down|maiden drive|maiden voyage|first run|first trip|test run|shakedown run|trial run|first outing|proving run|coast down|coastdown|test ride - compression|@paper',
       '@driveword + road|lane|hill|block|chapel|village|field|yard|kilometre|km|mile|round|town|back|drum|up to|pass|roundabout|street|first time|highway|motorway|stopwatch|speed|#speed|speedo|gear|second gear|top gear|brakes|test - post office|@paper|screwdriver|drive shaft|drive chain|drive belt|drive out|drive bearing|post|bus|disk|drift|drive pin|van den|rain|lorry drove|shop|fetch|collect',
       'take her out|took her out|took it out|take it out|took him out|spin round|quick spin|round block|up road|down road|out on road|on the road|back on road|up and down lane|round lane|up lane|down lane|round field - drain|bearing out|took it out of|circlip|plug|bolt|tank|post|drum',
@@ -62,9 +68,11 @@ export const roadHazards: Hazard[] = [
     defersTo: roadLaw,
     sources: [PRACTICE('Roads without fast traffic, pull in often')],
     words: [
+      'tractor|lorry|bus|van|truck|car|cars|traffic|queue|coach|wagon|motorist|cyclist + behind me|behind us|behind|up behind|on my tail|on bumper|tailgate|overtake|overtook|flashing|hooting|horn|stuck behind|past me|past us|impatient - pull|towed|tow|rope|parked|van behind shed|van is behind|seat behind|bulkhead|panel behind|loom behind|wire behind|tractor pull',
+      'uphill|up hill|gradient|hill|climb|pass + #speed|walking pace|crawl|at 20|at 15|at 10|twenty|fifteen|slow|slower|first gear|bottom gear - down|kg|degrees|mm|teeth',
       'dual carriageway|motorway|highway|freeway|interstate|trunk road|main road|autobahn|expressway|bypass|fast road|busy road|arterial + @driveword|flat out|mph|slow|#speed|traffic|lorry|lorries|truck|pace|hill|queue|behind|everybody|let by|lay by|signal|km|mile|crawl|pull in|thirty|forty|out on - @paper|noise of|beside',
       'queue|tailback|tail back|line of cars|string of cars|procession + behind|cars|up|hill|pass|traffic|us|me|lorry - post office|customs|counter|shop|bank',
-      'lorries|lorry|truck|trucks|cars|traffic|bus|coach|hgv + behind|overtake|overtook|past|by|up my|close|horn|hoot|flash|breathing - @paper|model|behind shed|parked|tow',
+      'lorries|lorry|truck|trucks|cars|traffic|bus|coach|hgv + behind|overtake|overtook|past|by|close|horn|hoot|flash|breathing - @paper|model|behind shed|parked|tow',
       'walking pace|crawling|crawled|flat out|slow vehicle|slowest|held up traffic|holding up traffic|hold up traffic|let traffic by|let traffic|let them by|hazard lights|slow moving + hill|road|traffic|up|indicator|mile|lane|lorry|van|carriageway|second|cars|signal|everyone|everybody - under|beneath',
       'indicator|indicators|brake light|brake lights|hand signal|hand signals|tail lamp|tail light + road|not work|traffic|hill|pace|dark|night|behind|drive - glow|dial|switch off|clock|order|wire|bench|@paper',
     ],
@@ -86,6 +94,8 @@ export const roadHazards: Hazard[] = [
     defersTo: 'traffic law on phones, screens and cameras in vehicles',
     sources: [PRACTICE('The driver never touches the camera')],
     words: [
+      'phone|camera|gopro|lens|recorder + left hand|right hand|one hand|in hand|in my hand|shaky|junction|mirror|helmet|mounted|bonnet|handlebar|dashboard|dash|on bars|round corner|on move|while moving|at wheel|knees - bench|under van|torch|notebook|photograph every|label|drawing|loom',
+      'film|filmed|shoot|shot|video|record + on move|while moving|while driving|as i drove|as i went|from seat|from cab|from saddle|at same time|out of window|over shoulder|riding along',
       'film|filmed|filming|camera|phone|video|record|recording|mic|selfie|gopro|vlog|live stream|tripod|footage|screen + @driveword|dash|windscreen|windshield|speedo|bar|handlebar|climb|road|hill|way down|wheel|window|lane|eyes|one hand|turning - film about wiring|oil film|film of oil|cling film|thin film|video is out|drive to|post office|hard drive|flywheel|wheel off|scan|grease film|record player|on record|service record|drawing|photograph|behind|drive out|press play|recording of bearing|wheel bearing|oil film|film over',
       'narrate|narrated|talking to camera|one handed|one hand on wheel|one hand on bar|eyes off road|eyes on screen + drive|camera|film|phone|wheel|bar|screen|mic',
     ],
@@ -109,6 +119,8 @@ export const roadHazards: Hazard[] = [
     defersTo: `the towing points and limits of both makers and ${roadLaw}`,
     sources: [PRACTICE('Rated rope, makers’ points, nobody beside it when it tightens')],
     words: [
+      'pull|pulled|drag|dragged|haul|shove|shoved|push|pushed + down lane|up lane|home|strap|rope|till it caught|until it caught|till it fired|until it fired|till she|down drive|out of barn|along lane|neighbour|tractor|hill',
+      'flatbed|recovery truck|car transporter|low loader|trailer|ratchet strap|ratchet straps|tie down + load|loaded|van|four|winch|strap|straps|onto|home|up - @paper|film',
       'tow|towed|towing|tow rope|tow bar|towbar|towline|tow strap|trailer|recovery strap|low loader - tow line|towed my doubts|@paper|tow the line|oakum|film trailer|towel|frame is|frame of|frame welded|a frame of reference|trailer for|order',
       'bump start|bump started|pull start|pull started|push start|push started|jump clutch|roll start|pushed down hill|push down hill|bump it|pull starter rope tractor',
       'push|pull|drag|haul + van|vehicle|hill|lane|yard|tractor|pick up|pickup|truck|drive + start|clutch|gear|rope|out|down|tractor|behind|fire|second - engine out|bearing|cable|puller|push rod|pushrod|pedal|rag|pulls left|pulls hard',

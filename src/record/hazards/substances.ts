@@ -93,9 +93,11 @@ export const substanceHazards: Hazard[] = [
     defersTo: label,
     sources: [LEAD_RRP],
     words: [
+      '@paintoff + bare metal|bare steel|down to metal|back to metal|old primer|orange primer|red primer|grey primer|several colours|five colours|layers|under blue|under green|flaking|original|old|bonnet|wing|door|panel|bodywork - disc brake|brake|gasket|bearing|new|weld|stud|bracket',
+      'primer|paint|enamel|colours + under blue|under green|underneath|beneath|original|orange|years old|old + sand|sanded|strip|stripped|scrape|scraped|rub|flake|heat gun|blast|burn|file',
       'red lead|lead paint|leaded paint|lead primer|lead loading|body solder|body lead|white lead|lead based|lead filler|lead dust|lead solder seam',
       '@oldpaint + @paintoff',
-      '@paintoff + paint|primer|coats|lacquer|enamel|feathered edge|layers|paintwork - new paint|paint stripper on|fresh paint|second coat|between coats|1k|bread|price|paper|brush|wipe panel|panel wipe|scraper|blue|pen|paint mark|dab|@money|paint code|thin paint|brake shoe|varnish off fingers|paint came up|fluid|my primer|high build',
+      '@paintoff + paint|primer|coats|lacquer|enamel|feathered edge|layers|paintwork - new paint|paint stripper on|fresh paint|second coat|between coats|1k|bread|price|paper|brush|wipe panel|panel wipe|scraper|blue|pen|paint mark|dab|@money|paint code|thin paint|brake shoe|varnish off fingers|paint came up|fluid|high build',
       'paint + cream|green under|under grey|layers|1950s|1940s|1930s|1960s|sixty years|fifty years|forty years|seventy years + sand|scrape|strip|burn|rub|flap|dust|flake|blast|wheel|file - plate|code|lead time',
       'flake|flakes|flaking|powder + old paint|original paint|paint|solder|seam|grey powder - powder coat',
     ],
@@ -142,7 +144,7 @@ export const substanceHazards: Hazard[] = [
     defersTo: label,
     sources: [PRACTICE('Chemical into water, outdoors, goggles and shield')],
     words: [
-      'caustic|caustic soda|oven cleaner|hydrochloric|phosphoric|muriatic|hydrofluoric|lye|sodium hydroxide|spirits of salt|brick acid|brick cleaner|pickling|chlorine - caustic remark|caustic comment|@money',
+      'caustic|caustic soda|oven cleaner|hydrochloric|phosphoric|muriatic|hydrofluoric|=lye|sodium hydroxide|spirits of salt|brick acid|brick cleaner|pickling|chlorine - caustic remark|caustic comment|@money',
     ],
   },
   {

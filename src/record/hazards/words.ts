@@ -11,7 +11,7 @@
  * All rules of all hazards become one matcher: a text is read once, each token looked up once.
  */
 import { figuresAt } from './figures.ts';
-import { formsOf, type Token, tokenise } from './language.ts';
+import { formsOf, isSkipped, type Token, tokenise } from './language.ts';
 
 /** Words between the first and the last of a rule. */
 const WINDOW = 12;
@@ -94,6 +94,7 @@ export function compile(
     const words = withoutSkipped(text);
     const [first, ...rest] = words.map(baseOf);
     if (first === undefined) throw new Error(`nothing is left of "${text}"`);
+    if (rest.length === 0 && /\s/.test(text)) throw new Error(`only "${words[0]}" is left of "${text}"`);
     if (rest.length === 0) {
       atomOfBase.set(first, id);
     } else {
@@ -269,10 +270,9 @@ function asMatch(
   return { hazard, words: words.join(' … '), field: field?.name ?? '', offset: tokens[first]?.offset ?? 0 };
 }
 
-const SKIP = /^(a|an|the|my|his|her|this|that|these|those)$/;
 const withoutSkipped = (text: string): string[] => {
   const words = text.trim().split(/\s+/);
-  const kept = words.filter((word) => !SKIP.test(word));
+  const kept = words.filter((word) => !isSkipped(word));
   return kept.length === 0 ? words : kept;
 };
 

@@ -32,6 +32,8 @@ export const workshopHazards: Hazard[] = [
     defersTo: 'the vehicle maker’s procedure and the rated load of the compressor',
     sources: [PRACTICE('Tool made for the spring; force let off slowly')],
     words: [
+      'pressure plate|clutch cover|clutch screw|clutch bolts|clutch springs|spring cup|spring retainer|cotters|valve collet + undo|screw|turn at time|bolt|evenly|slacken|spring|release|out|little by little',
+      'spring|springs + let go|behind|underneath|pull off|post|tool|slice|whack|thumb|stretch|hold down|held|keep hold|launch|recoil|escape|hook|kickstart - @season|order|@money|seat|spring clean|free length|box',
       'return spring|brake spring|shoe spring|clutch spring|valve spring|coil spring|leaf spring|tension spring|suspension spring|torsion bar|torsion spring|kickstart spring|recoil spring|spring compressor|spring plier|spring clamp|spring hook|mainspring|governor spring|road spring|front spring|rear spring|starter spring|snap ring|snapring|circlip|e clip|c clip|collet|valve spring - @money|@paper|tin|order|in box|count|spring clean|free length|is sound|are sound',
       'spring + unhook|hook|stretch|compress|squeeze|release|tension|under load|load|fly|flew|pull|pliers|bite|bit|wind|unwind|slack|preload|ping|shot|past my ear|let go|ease|clamp|prise|pry|off|wound|fling|expand|unload|stronger - @season|spring clean|seat spring|spring water|@paper|box spring|spring washer|@money|leak|in ledger|spring balance',
       'circlip|snap ring|collet + ping|fly|squeeze|out|pliers|off|remove|fit|palm|rafter|tap',
@@ -61,10 +63,12 @@ export const workshopHazards: Hazard[] = [
     defersTo: 'the compressor maker’s instructions and local rules for pressure vessels',
     sources: [AIR_242],
     words: [
+      'air hose|airline|air line|line at|air + psi|#psi|drilling|oilway|hole|blow|whistle|whistles|can of - air gap|air leak|tyre|compression',
+      'can of compressed air|canned air|compressed air|blow through|blow out|blown out|blew out|blow clean|blow dry + jet|pilot jet|main jet|passage|carburettor|hole|dust|casting|chips|tap|drilling|airway|filter|crankcase|water|oil - fuse|gasket blew|cold air|hair|candle|mouth|tyre',
       'compressed air|air line|airline|air gun|blow gun|air hose|shop air|air blast|blowgun|air duster|air nozzle|air compressor|compressor|air chuck|air chisel|air ratchet|impact gun|air tool|sand blast|sandblast|sandblasted|bead blast|soda blast|vapour blast|shot blast|blast cabinet - @money|spring compressor|ring compressor|flight|air fare|valve spring|compressor oil seal|lend me|thank|@paper',
-      'blow|blew|blown|blast|puff|squirt|dust + air|compressor|#bar|#psi|jet|passage|oil way|oilway|gallery|casting|crankcase|dust|chip|swarf|carburettor|drum|block|bore|radiator|both ends|out|through - fuse|gasket blew|blow up|head gasket|bulb|lamp blown|plug|budget|out of|whistle|kiss|tyre|wind|mind|cover',
+      'blow|blew|blown|blast|puff|squirt|dust + air|compressor|#bar|#psi|jet|passage|oil way|oilway|gallery|casting|crankcase|dust|chip|swarf|carburettor|drum|block|bore|radiator|both ends|out|through - air cleaner|air filter|air intake|intake|fuse|gasket blew|blow up|head gasket|bulb|lamp blown|plug|budget|out of|whistle|kiss|tyre|wind|mind|cover',
       'air + passage|jet|piston|push|pop|caliper|dry|leak test|crankcase|squirt|nozzle|#bar|#psi|pressure|blank - @paper|fresh air|open air|air filter|air cleaner|air freight|air leak|air mail|air intake|cold and clear|air bubble|bubble|air screw|in air|tyre|hot air|bleed|air gap|mm of air',
-      '#psi|#bar + compressor|air|blow|gun|clean|dry|blast|passage|pounds',
+      '#psi|#bar + compressor|air|blow|gun|clean|dry|blast|passage|pounds - compression|cylinder|plug hole',
       'soda|sand|bead|grit|walnut|media + blast|blasting|blasted|cabinet',
     ],
   },
@@ -98,7 +102,7 @@ export const workshopHazards: Hazard[] = [
       'split rim|split rims|rim flange',
       'inflate|deflate|pump up|pumped up|let down|blow up + tyre|tire|tube|bead|rim|wheel|#bar|#psi|soft|it - @paper|price|balloon',
       'wheel nut|wheel bolt|lug nut|wheel stud|hub nut wheel + torque|tighten|#nm|check|loose|mile|cross|nip',
-      'puncture|flat tyre|flat tire|blow out|blowout|burst tyre|tread separation',
+      'puncture|flat tyre|flat tire|blowout|burst tyre|tread separation',
     ],
   },
   {
@@ -120,9 +124,12 @@ export const workshopHazards: Hazard[] = [
     defersTo: toolMaker,
     sources: [GRINDER_GUARDS, PRACTICE('Glasses and a face shield for wire wheels')],
     words: [
+      'disc|discs|blade + bolt|zip|cut|millimetre|mm|slice|nick|rust|stud|weld|rivet|head off|spark|abrasive|1 mm|grit - brake disc|friction disc|clutch disc|disc brake|clutch plate|order|parking disc|knife blade|blade fuse|blade connector|hacksaw|feeler|wiper blade|fan blade',
+      'zip|zipped + bolt|nut|off|clamp',
+      'rivet|bolt|stud|nut|bracket + grinder|disc|flap|wire cup',
       'angle grinder|grinder|bench grinder|die grinder|cutting disc|cut off wheel|cutoff wheel|flap disc|flap wheel|grinding disc|wire wheel|wire cup|cup brush|wire brush|rotary wire brush|wirebrush|dremel|rotary tool|belt sander|disc sander|linisher|slitting disc|abrasive wheel|grinding wheel|chop saw|recip saw|reciprocating saw|sanding disc|power file|polishing mop|buffing wheel|thin disc|thin cutting disc|orbital sander|power sander - @money|@paper|coffee grinder|meat',
-      'grind|grinding|linish|linishing|fettle|buff|polish|port - grind to halt|daily grind|bit of a grind|grind this paperwork|@paper|paperwork|compound by hand|crankshaft regrind|reground at|metal polish|gear grind|by hand|port side|export|import|lap|valve grinding paste & wheel|disc|grinder|weld|flush|metal|stone|edge|bench|sparks|flap|dremel|mop|drill|burr|machine',
-      'ground + flush|flat|down|end|back|weld|smooth|away|off|bare metal|to metal|back to metal|stone|stud|sharp - ground floor|ground strap|ground lead|off ground|clear of ground|earth|on ground|private ground|ground wire|wheels off|to ground|the ground|hard ground|level ground|battery',
+      'grind|grinding|linish|linishing|fettle|buff|port - grind to halt|daily grind|bit of a grind|grind this paperwork|@paper|paperwork|compound by hand|crankshaft regrind|reground at|metal polish|gear grind|by hand|port side|export|import|lap|valve grinding paste & wheel|disc|grinder|weld|flush|metal|stone|edge|bench|sparks|flap|dremel|mop|drill|burr|machine',
+      'ground + flush|flat|down|end|back|weld|smooth|away|off|bare metal|to metal|back to metal|stone|stud|sharp - ground floor|ground strap|ground lead|off ground|clear of ground|earth|on ground|private ground|ground wire|wheels off|to ground|hard ground|level ground|battery',
       'cut|cutting|slit|saw + grinder|disc|sparks|bolt|clamp|stud|rust|panel|disc|exhaust clamp - gasket|paper|price|ignition|cable|cut off|cutout|hose|short|hair|lock nut|scissors|cut glass',
       'sparks + shower|fly|disc|cut|grinder|face|glasses - battery|plug|spark plug|terminal',
       'wire + wheel|brush + drill|rust|grinder|casing|stuck|jumper - electric|loom|wheel nut|hub|wheel off|spoke',
@@ -148,7 +155,7 @@ export const workshopHazards: Hazard[] = [
     words: [
       'drill|drilled|drilling|drill bit|pillar drill|drill press|twist drill|centre drill|step drill|hand drill - drill into archive|@paper|archive|fire drill|@money|order|wire wheel|school',
       'ream|reamer|countersink|hole saw|burr|extractor + drill|bit|stud|bush|hole|machine|turn|mm',
-      'bit + snap|grab|break through|chuck|hole|mm|stud|extractor|swarf|speed - a bit|bit of|little bit|quite a bit|bit left',
+      'bit + snap|grab|break through|chuck|hole|mm|stud|extractor|swarf|speed - bit of|little bit|bit left|bit more|bit too|bit better',
       'swarf|break through + drill|bit|hole|cutting oil|speed',
       'chuck + key|bit|hand|drill|spin',
       'rivet + drill|out|new lining|chamfer - @paper',
@@ -174,7 +181,7 @@ export const workshopHazards: Hazard[] = [
     sources: [PRACTICE('No hammer on a hardened race; shield round a press')],
     words: [
       'hammer|mallet|sledge|lump hammer|drift|cold chisel|chisel|centre punch|pin punch|punch|sledgehammer|club hammer|two hammers - @money|price|auction|hammer finish|hammerite|hammer paint|@paper|snow|punch line|hole punch|drift off|lost|thumb drift|rubber mallet only|air chisel|dolly|rattle',
-      'press|arbor press|hydraulic press|bench press|press brake + out|bearing|pin|bush|race|ton|tonne|fit|in|berta|gudgeon|crank|under|hub|sleeve|kingpin|vice|shop|seal|gear - press on|press cutting|pressing matter|press release|@paper|presses on|printing|thanks|thank|lent|lend|press button|starter|press the|press bleed|pedal|hard press',
+      'press|arbor press|hydraulic press|bench press|press brake + out|bearing|pin|bush|race|ton|tonne|fit|in|berta|gudgeon|crank|under|hub|sleeve|kingpin|vice|shop|seal|gear - press on|press cutting|pressing matter|press release|@paper|presses on|printing|thanks|thank|lent|lend|press button|starter|press bleed|pedal|hard press',
       'puller|bearing puller|hub puller|flywheel puller|extractor + bolt|tight|rap|bang|hub|flywheel|hammer|wind|wound|tap|let go|pull|sprocket|taper|draw|bearing|strain|jaw - @money|order|tools you need',
       'drive|drove|driven|knock|belt|tap|bash|wallop|whack|hit|thump|beat|strike|rap|clout|persuade|smack + bearing|race|pin|bush|drift|shaft|kingpin|ball joint|taper|hub|cotter|pulley|seal|collet|gudgeon|half shaft|stub axle|dowel|key|liner|socket - test drive|@road|drive shaft|drive chain|drive belt|hit book|tap off|tap on|fuel tap|tap water|drive to|fan belt|water tap|oil seal by hand|tap lever|strap|tap and die|drill and tap|thread tap',
       'race|bearing|taper|splinter|chip + crack|split|fly|flew|smash|shatter|chisel|hammer|mushroom|bang - @paper|paint chip|chip shop',
@@ -231,6 +238,7 @@ export const workshopHazards: Hazard[] = [
     defersTo:
       'the welding plant maker’s instructions, local fire rules and the inspection authority on structural repairs',
     sources: [PRACTICE('Clear both sides, fire watch for an hour')],
+    coveredBy: ['welding-near-tank'],
     words: [
       '@metaljoin - @paper|@money|was welded|ship|friction weld|weld flush|dress weld|old weld|weld is|looks welded|weld itself|welded itself|factory weld|spanner|order',
       'oxy acetylene|oxyacetylene|acetylene|gas axe|cutting torch|welding torch|arc welder|mig|tig|stick welder|arc eye - @money|spell',
