@@ -281,4 +281,5 @@ const EMPTY_CHAPTER: ChapterText = {
   calculators: [],
   uses: [],
   reckoned: [],
+  sheets: [],
 };

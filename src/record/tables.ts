@@ -17,6 +17,7 @@ import {
   names,
   whole,
   words,
+  written,
   yesOrNo,
 } from './read/kinds.ts';
 
@@ -54,7 +55,11 @@ export const LEDGER = {
   qty: optional(figure({ above: 0, what: 'a quantity' }), 'Quantity', 'How many; left empty, one.'),
   amount: needed(amount, 'Amount', 'The row’s total as paid, tax included, without a sign.'),
   currency: optional(currency, 'Currency', 'Left empty: the home currency.'),
-  rate: optional(line, 'Rate', 'The rate you paid at, such as 25.12; left empty, the newest of rates.csv.'),
+  rate: optional(
+    written('a rate, such as 25.12'),
+    'Rate',
+    'The rate you paid at, such as 25.12; left empty, the newest of rates.csv.',
+  ),
   weight: optional(
     figure({ above: 0, what: 'a weight in kilograms' }),
     'Weight (kg)',
@@ -81,7 +86,11 @@ export const PARTS = {
     'Left empty: bought.',
   ),
   fitted_in: optional(name, 'Fitted in', 'The chapter in which it was fitted.'),
-  estimate: optional(line, 'Estimate', 'What it will cost: one amount, or a range such as 40-60.'),
+  estimate: optional(
+    written('an amount or a range, such as 40-60'),
+    'Estimate',
+    'What it will cost: one amount, or a range such as 40-60.',
+  ),
   currency: optional(currency, 'Currency', 'Of the estimate; left empty, the home currency.'),
   needed_for: optional(names, 'Needed for', 'Faults and refit lines that wait for it, parted by spaces.'),
   note: optional(words, 'Note', 'Published with the part.'),
@@ -143,14 +152,18 @@ export const MEASUREMENTS = {
   max: optional(reading, 'Most', 'The upper limit.'),
   limit_pm: optional(doubt, 'Limit ±', 'In place of a lower and upper limit: as new, give or take this.'),
   left: optional(reading, 'As left', 'The figure when the work was done.'),
-  unit: needed(line, 'Unit', 'Of every figure of the row that has none of its own.'),
+  unit: needed(written('a unit, such as mm'), 'Unit', 'Of every figure of the row that has none of its own.'),
   source: optional(line, 'Source', 'Where the limits come from.'),
   note: optional(words, 'Note', 'Published with the measurement.'),
 };
 
 export const DUE = {
   what: needed(line, 'What', 'What is to be done again: "Re-tension the chain".'),
-  after: needed(line, 'After', 'A distance, hours or days: "300 km", "10 h", "30 days".'),
+  after: needed(
+    written('a distance, hours or days, such as 300 km'),
+    'After',
+    'A distance, hours or days: "300 km", "10 h", "30 days".',
+  ),
   since: needed(name, 'Since', 'The chapter from which it counts.'),
   done_in: optional(name, 'Done in', 'The chapter in which it was done.'),
   source: optional(line, 'Source', 'Where the interval comes from.'),

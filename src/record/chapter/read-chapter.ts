@@ -36,6 +36,13 @@ export interface Reckoned {
   place: Place;
 }
 
+/** A calculator as a chapter fills it in: its figures as written, by field, each with its place. */
+export interface Sheet {
+  calculator: string;
+  figures: ReadonlyMap<string, { text: string; place: Place }>;
+  place: Place;
+}
+
 /** A chapter as its own file tells it, before anything is looked up elsewhere. */
 export interface ChapterText {
   head: Row<typeof CHAPTER> | undefined;
@@ -48,6 +55,7 @@ export interface ChapterText {
   calculators: string[];
   uses: Use[];
   reckoned: Reckoned[];
+  sheets: Sheet[];
 }
 
 /** Reads chapter.mdx: its frontmatter and, by one walk over its tree, everything that it declares and points to. */
@@ -64,6 +72,7 @@ export function readChapter(lines: Lines, mark: DecimalMark | undefined, report:
     calculators: [],
     uses: [],
     reckoned: [],
+    sheets: [],
   };
   const tree = readTree(lines, report);
   if (tree) new Walk(lines, report, text, ownNames(tree)).children(tree, undefined);
@@ -114,7 +123,8 @@ class Walk {
     const element = new Element(node, this.#lines, this.#report);
     const calculator = CALCULATOR_COMPONENTS.get(name);
     if (calculator) {
-      element.check({}, calculator.fields ?? 'any');
+      element.check({}, calculator.fields);
+      this.#sheet(calculator.id, element, calculator.fields);
       if (!this.#chapter.calculators.includes(calculator.id)) this.#chapter.calculators.push(calculator.id);
       return step;
     }
@@ -280,7 +290,11 @@ class Walk {
         element.at('alt'),
         'The alt text is empty. Write what the picture shows, for those who cannot see it.',
       );
-    if (of !== undefined) this.#use({ kind: 'calculator', to: of, place: element.at('of') }, step);
+    if (of !== undefined) {
+      this.#use({ kind: 'calculator', to: of, place: element.at('of') }, step);
+      const fields = this.#figureFields(element);
+      if (fields !== 'any') this.#sheet(of, element, fields);
+    }
     this.#chapter.figures.push({
       id: this.#id(element, title),
       title,
@@ -291,6 +305,15 @@ class Walk {
       place: element.at(src === undefined ? 'of' : 'src'),
     });
     this.#say(step, element, ['title']);
+  }
+
+  #sheet(calculator: string, element: Element, fields: readonly string[]): void {
+    const figures = new Map<string, { text: string; place: Place }>();
+    for (const name of fields) {
+      const text = element.has(name) ? element.text(name) : undefined;
+      if (text !== undefined) figures.set(name, { text, place: element.at(name) });
+    }
+    this.#chapter.sheets.push({ calculator, figures, place: element.place });
   }
 
   #table(element: Element): void {

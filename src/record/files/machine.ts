@@ -1,6 +1,6 @@
 import { type DecimalMark, findDecimalMark } from '../money/decimal.ts';
 import { given, needed, optional } from '../read/field.ts';
-import { choice, line, readFigure, words } from '../read/kinds.ts';
+import { choice, line, readFigure, words, written } from '../read/kinds.ts';
 import { type Mapping, readMapping } from '../read/yaml.ts';
 import type { Report } from '../report-to.ts';
 import { fieldRule } from '../rules/written.ts';
@@ -14,12 +14,19 @@ export const MACHINE = {
   summary: optional(words, 'Summary', 'What it is, in a sentence or two.'),
 };
 
+const quantity = written('a figure and its unit, such as "58 mm"');
+const plusMinus = written('a figure in the value’s unit, such as "0.05 mm"');
+
 /** One value of a section, one entry a key. */
 export const MACHINE_VALUE = {
   label: needed(line, 'Label', 'As the data sheet names it: "Stroke".'),
-  as_built: optional(line, 'As built', 'Figure and unit, such as "58 mm", or a marking, such as "4.00-8".'),
-  altered: optional(line, 'As altered', 'Figure and unit after your change.'),
-  pm: optional(line, '±', 'How far the figure may be off, such as "0.05 mm".'),
+  as_built: optional(
+    quantity,
+    'As built',
+    'Figure and unit, such as "58 mm", or a marking, such as "4.00-8".',
+  ),
+  altered: optional(quantity, 'As altered', 'Figure and unit after your change.'),
+  pm: optional(plusMinus, '±', 'How far the figure may be off, such as "0.05 mm".'),
   source: optional(choice(["maker's book", 'measured', 'told']), 'Source', 'Where the figure comes from.'),
   note: optional(words, 'Note', 'Published with the value.'),
 };

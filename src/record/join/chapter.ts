@@ -8,6 +8,7 @@ import type { PictureStore } from '../read/pictures.ts';
 import type { Report } from '../report-to.ts';
 import { shown } from '../text/words.ts';
 import type { Chapter, Fault, Machine, Mention, Part, PhotoUse, Supporter } from '../types.ts';
+import { checkSheets } from './calculator-sheets.ts';
 import { HAZARD_RANK } from './hazards.ts';
 import { reckon } from './reckoned.ts';
 import type { References } from './references.ts';
@@ -48,6 +49,7 @@ export async function joinChapter(
     const found = await pictures.find(figure.src, folder, file.names, figure.place, report, true);
     if (found) figures.push({ ...figure, path: found.path });
   }
+  checkSheets(text.sheets, around.machine, report);
   const reckoned = reckon(text.reckoned, around, report);
   const { head } = text;
   if (!head) return undefined;

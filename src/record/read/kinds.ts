@@ -13,6 +13,9 @@ export const line: Kind<string> = { says: 'words', read: (text) => text.replace(
 /** Words, with line breaks kept. */
 export const words: Kind<string> = { says: 'words, also on several lines', read: (text) => text };
 
+/** Words of a form that is checked once the rest of the row is known. */
+export const written = (says: string): Kind<string> => ({ ...line, says });
+
 export const day: Kind<Day> = {
   says: 'a date, such as 2026-05-02',
   read(text, { wrong }) {

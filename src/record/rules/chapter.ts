@@ -152,6 +152,12 @@ export const CHAPTER_RULES = {
     severity: 'error',
     fixture: 'sum-wrong',
   },
+  'chapters/calculator': {
+    title: 'A calculator cannot work with its figures',
+    why: 'The page would have no answer to show.',
+    severity: 'error',
+    fixture: 'calculator-figures-wrong',
+  },
   'chapters/picture': {
     title: 'A picture that cannot be used',
     why: 'It is missing, no picture, or of another kind than its name says.',
