@@ -3,6 +3,8 @@ declare namespace App {
   interface Locals {
     /** The chapter being drawn; absent on every other page. */
     chapter?: import('../record/types.ts').Chapter;
+    /** Sums drawn on this page so far. */
+    sumsDrawn?: number;
   }
 }
 
