@@ -1,12 +1,12 @@
 // @ts-check
+
+import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
-import { satteri } from '@astrojs/markdown-satteri';
-import { alignmentClasses } from './src/components/chapter/alignment.ts';
 import { oilway } from './src/cli/site.ts';
+import { alignmentClasses } from './src/components/chapter/alignment.ts';
 
 export default defineConfig({
-  site: process.env.OILWAY_SITE,
   base: process.env.OILWAY_BASE ?? '/',
   output: 'static',
   trailingSlash: 'always',
@@ -19,7 +19,13 @@ export default defineConfig({
   },
   security: {
     csp: {
-      directives: ["default-src 'self'", "img-src 'self' data:", "object-src 'none'", "base-uri 'none'", "form-action 'none'"],
+      directives: [
+        "default-src 'self'",
+        "img-src 'self' data:",
+        "object-src 'none'",
+        "base-uri 'none'",
+        "form-action 'none'",
+      ],
     },
   },
   integrations: [mdx(), oilway({ content: process.env.OILWAY_CONTENT ?? 'content' })],

@@ -5,12 +5,13 @@ import { performance } from 'node:perf_hooks';
 import { parseArgs } from 'node:util';
 import { gzipSync } from 'node:zlib';
 import { build as astroBuild } from 'astro';
+import { derivePhotos } from '../photos/derive.ts';
 import { offTheRoad } from '../record/off-the-road.ts';
 import { asPublished } from '../record/publish.ts';
 import { createReader, type Reading } from '../record/read-series.ts';
 import { counted, grouped } from '../record/report.ts';
 import { type Command, UsageError } from './command.ts';
-import { handOver } from './site.ts';
+import { handOver, originals, photoCache } from './site.ts';
 
 /** "/van" and "van/" are both "/van/". */
 export function basePath(written: string): string {
@@ -131,10 +132,16 @@ With errors in the author's files nothing is built and the last good site stays 
     const reading = await createReader(content, { root: io.root }).read();
     if (reading.problems.length > 0) io.out(grouped(reading.problems, { root: io.root }));
     if (!reading.series || reading.problems.some((one) => one.severity === 'error')) return 1;
+    const cache = photoCache(io.root);
+    const photos = await derivePhotos(originals(asPublished(reading.series)), { cache, root: io.root });
+    if (photos.problems.length > 0) {
+      io.out(grouped(photos.problems, { root: io.root }));
+      return 1;
+    }
 
     const next = join(dirname(out), `.${basename(out)}.next`);
     await rm(next, { recursive: true, force: true });
-    handOver(content, reading);
+    handOver({ content, reading, photos });
     process.env['OILWAY_CONTENT'] = content;
     try {
       await astroBuild({

@@ -6,14 +6,15 @@ import { createReadStream, existsSync } from 'node:fs';
 import { copyFile, mkdir } from 'node:fs/promises';
 import { extname, join, resolve, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import sitemap from '@astrojs/sitemap';
 import type { AstroIntegration } from 'astro';
 import type { Plugin } from 'vite';
 import { calculatorModules } from '../components/calculator/solves-module.ts';
 import { type DerivedPhotos, derivePhotos, photoFile } from '../photos/derive.ts';
 import { setPhotoSets } from '../photos/set.ts';
 import { setCurrentSeries } from '../record/current.ts';
-import { asPublished } from '../record/publish.ts';
 import type { Problem } from '../record/problem.ts';
+import { asPublished } from '../record/publish.ts';
 import { createReader, type Reading } from '../record/read-series.ts';
 import { grouped } from '../record/report.ts';
 import type { Chapter, Series } from '../record/types.ts';
@@ -28,16 +29,17 @@ const READ = Symbol.for('oilway.reading');
 interface HandedOver {
   content: string;
   reading: Reading;
+  photos: DerivedPhotos;
 }
 
-/** The build has read and checked the record before Astro starts; the integration takes that reading, not a second one. */
-export function handOver(content: string, reading: Reading): void {
-  (globalThis as { [READ]?: HandedOver })[READ] = { content, reading };
+/** The build reads, checks and makes the photos before Astro starts; the integration takes those and does nothing twice. */
+export function handOver(given: HandedOver): void {
+  (globalThis as { [READ]?: HandedOver })[READ] = given;
 }
 
-function handedOver(content: string): Reading | undefined {
+function handedOver(content: string): HandedOver | undefined {
   const given = (globalThis as { [READ]?: HandedOver })[READ];
-  return given?.content === content ? given.reading : undefined;
+  return given?.content === content ? given : undefined;
 }
 
 const CHAPTERS = 'virtual:oilway/chapters';
@@ -51,11 +53,16 @@ function chaptersModule(chapters: readonly Chapter[]): string {
   return `export const chapters = {\n${lines.join('\n')}\n};\n`;
 }
 
+/** Where published pictures are kept between builds. */
+export const photoCache = (root: string): string => join(root, '.oilway', 'photos');
+
 /** Originals of every picture that this run may show, each once. */
-function originals(series: Series): string[] {
+export function originals(series: Series): string[] {
   const paths = series.chapters.flatMap((chapter) => [
     ...chapter.photos.map((photo) => photo.path),
-    ...chapter.figures.flatMap(({ path }) => (path === undefined || extname(path).toLowerCase() === '.svg' ? [] : [path])),
+    ...chapter.figures.flatMap(({ path }) =>
+      path === undefined || extname(path).toLowerCase() === '.svg' ? [] : [path],
+    ),
   ]);
   return [...new Set(paths)];
 }
@@ -72,7 +79,7 @@ export function oilway({ content }: SiteOptions): AstroIntegration {
   const makePhotos = async (series: Series) => {
     photos = await derivePhotos(originals(series), { cache });
     setPhotoSets(photos);
-    return photos;
+    return photos.problems;
   };
 
   return {
@@ -83,10 +90,11 @@ export function oilway({ content }: SiteOptions): AstroIntegration {
         const folder = resolve(root, content);
         const reader = createReader(folder, { root });
         building = command === 'build';
-        cache = join(root, '.oilway', 'photos');
+        cache = photoCache(root);
+        const given = handedOver(folder);
 
         const read = async () => {
-          const { series, problems } = handedOver(folder) ?? (await reader.read());
+          const { series, problems } = given?.reading ?? (await reader.read());
           if (series) {
             shown = building ? asPublished(series) : series;
             setCurrentSeries(shown);
@@ -98,12 +106,17 @@ export function oilway({ content }: SiteOptions): AstroIntegration {
         };
 
         const problems = await read();
-        if (handedOver(folder) === undefined) tell(problems);
+        if (!given) tell(problems);
         if (building && problems.some((one) => one.severity === 'error')) {
           throw new Error('The check found errors; nothing was built.');
         }
         if (!shown) throw new Error('The series cannot be read at all; see the problems above.');
-        if (!building) await makePhotos(shown);
+        if (given) {
+          photos = given.photos;
+          setPhotoSets(photos);
+        } else {
+          tell(await makePhotos(shown));
+        }
 
         const chapterPages: Plugin = {
           name: 'oilway:chapters',
@@ -114,7 +127,7 @@ export function oilway({ content }: SiteOptions): AstroIntegration {
             let waiting: NodeJS.Timeout | undefined;
             const again = async () => {
               tell(await read());
-              if (shown) await makePhotos(shown);
+              if (shown) tell(await makePhotos(shown));
               const now = chaptersModule(shown?.chapters ?? []);
               for (const { moduleGraph } of Object.values(server.environments)) {
                 const module = moduleGraph.getModuleById(RESOLVED);
@@ -127,10 +140,15 @@ export function oilway({ content }: SiteOptions): AstroIntegration {
             server.watcher.on('all', (_event, path) => {
               if (!path.startsWith(folder + sep)) return;
               clearTimeout(waiting);
-              waiting = setTimeout(() => void again().catch((error: Error) => logger.error(error.message)), SETTLE_ms);
+              waiting = setTimeout(
+                () => void again().catch((error: Error) => logger.error(error.message)),
+                SETTLE_ms,
+              );
             });
           },
         };
+        // A sitemap holds whole addresses, so it needs to know the domain.
+        if (config.site) updateConfig({ integrations: [sitemap()] });
         updateConfig({ vite: { plugins: [chapterPages, calculatorModules()] } });
       },
 
@@ -141,10 +159,6 @@ export function oilway({ content }: SiteOptions): AstroIntegration {
           response.setHeader('Content-Type', file.endsWith('.avif') ? 'image/avif' : 'image/jpeg');
           createReadStream(file).pipe(response);
         });
-      },
-
-      'astro:build:start': async () => {
-        if (shown) await makePhotos(shown);
       },
 
       'astro:build:done': async ({ dir }) => {
