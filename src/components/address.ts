@@ -19,5 +19,6 @@ export const atFault = (fault: { id: string }): string => at(`/faults/${fault.id
 /** A part's row in the list of parts. */
 export const atPart = (part: { id: string }): string => at(`/parts/#part-${part.id}`);
 
-/** A value's row on the machine's data sheet; dots of the path stay, since they are fine in an id. */
-export const atMachineValue = (value: { path: string }): string => at(`/machine/#${value.path}`);
+/** A value's row on the machine's data sheet: "engine-bore". */
+export const machineAnchor = (value: { path: string }): string => value.path.replaceAll('.', '-');
+export const atMachineValue = (value: { path: string }): string => at(`/machine/#${machineAnchor(value)}`);

@@ -22,7 +22,7 @@ export interface Search {
 
 /**
  * The search as suspects × checks: only events that rule something in or out are checks. A later finding wins over an
- * earlier one; what a cure rules in is the cause.
+ * earlier one; what was ruled in last before the cure is the cause.
  */
 export function searchOf(fault: Fault): Search {
   const checks = fault.events
@@ -44,4 +44,11 @@ export function searchOf(fault: Fault): Search {
     };
   });
   return { checks, rows };
+}
+
+/** Whether the life in which the check was made ended in a cure, at the check or after it. */
+function curedFrom(fault: Fault, check: Check | undefined): boolean {
+  const rest = check ? fault.events.slice(check.number - 1) : [];
+  const end = rest.find(({ what }, place) => what === 'cured' || (what === 'came back' && place > 0));
+  return end?.what === 'cured';
 }
