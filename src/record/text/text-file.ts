@@ -11,7 +11,7 @@ export interface Limits {
   pixels: number;
 }
 
-export const LIMITS: Limits = { bytes: 20_000_000, rows: 100_000, pixels: 120_000_000 };
+export const LIMITS: Limits = { bytes: 40_000_000, rows: 250_000, pixels: 120_000_000 };
 
 const strict = new TextDecoder('utf-8', { fatal: true });
 
