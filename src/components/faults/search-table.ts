@@ -40,7 +40,7 @@ export function searchOf(fault: Fault): Search {
     return {
       suspect,
       findings,
-      verdict: checks[last]?.event.what === 'cured' ? 'the cause' : 'points to it',
+      verdict: curedFrom(fault, checks[last]) ? 'the cause' : 'points to it',
     };
   });
   return { checks, rows };
