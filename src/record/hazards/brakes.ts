@@ -34,6 +34,8 @@ export const brakeHazards: Hazard[] = [
     defersTo: 'local asbestos law and the lining maker’s data',
     sources: [ASBESTOS_EPA, ASBESTOS_OSHA],
     words: [
+      'shoes|linings|lining|pads|facing|facings + original|woven|unknown|old stuff|anything|asbestos|nobody knows|crumbly|glazed|oily',
+      'drum|drums|hub|plate|back plate + soapy water|wash down|damp|wet rag|wipe|do not blow|not blow|rinse|swab - oil drum|number plate',
       'drum|drums|backplate|back plate + fluff|grey fluff|dust|dusty|washed out|soapy water|brush|damp|wash|rinse|wipe - oil drum|drum roll|thanks',
       'friction disc|clutch disc|clutch friction|clutch plate|brake pad + asbestos|original|dust|sand|scuff|old|glaze|clean',
       'shoe|shoes|lining|linings + scuff|emery|coarse paper|rough up|deglaze|glaze|sandpaper|file|rasp|dust - order|@money|leather|boot',
@@ -65,6 +67,7 @@ export const brakeHazards: Hazard[] = [
     defersTo: 'the vehicle maker’s fluid and the label on the bottle',
     sources: [PRACTICE('Covered paint, sealed bottle, hose into a jar')],
     words: [
+      'suck|syringe|drain|refill|old fluid|new fluid|fluid level|top up|fresh fluid + reservoir|brake|fluid|master cylinder - fuel|petrol|coolant|washer|cooling',
       'bleeder|bleed|master cylinder + pedal|close|open|repeat|crack|jar|hose|press|pump|fluid|bubbles - radiator|budget|knuckle',
       'brake fluid|dot 3|dot 4|dot 5|dot3|dot4|dot5|master cylinder|bleed nipple|bleed screw|brake bleed|bleed brake|hydraulic fluid|brake reservoir|bleeder',
       'bleed|bled|bleeding + brake|brakes|rear|front|nipple|bubble|jar|pedal|wheel|furthest|line|system|caliper|fluid|air|hose - budget|bleeding finger|hand|knuckle|cut|radiator|diesel|fuel|thumb|plaster',
@@ -96,8 +99,12 @@ export const brakeHazards: Hazard[] = [
     defersTo: 'the vehicle maker’s brake data and the inspection authority',
     sources: [PRACTICE('Brakes proved at walking pace on private ground first')],
     words: [
+      'stop|stops|stopped|pulls up + barely|hardly|eventually|goes left|goes right|to left|to right|long way|pull|wheel lock|slew|yard - water|drip|rain|leak|needle stops|engine stops|stop it|rising|bleed',
+      'line|pipe|hose|junction|union + pinhole|burst|leak|wet|weep|corroded|rusty|split + rear|front|brake|wheel|pedal|fluid - fuel|petrol|gas|oil|radiator|water|coolant',
+      'new seals|seal kit|seals + wheel cylinder|master cylinder|caliper|brake|pedal',
+      'stopping|stopping power|braking|brakes + not much|poor|none|nothing|weak|awful|wooden|scary|long|hill|doubt|yet|test|tested|prove',
       'handbrake|hand brake|parking brake|brake lever|footbrake|foot brake + set|set up|bite|notch|click|adjust|travel|cable|ratchet|slack|work|hold|equaliser|turnbuckle|lock nut - handbrake on and|on and chocked|jack',
-      'brake|brakes + adjust|set up|strand|seized|renew|new|rebuild|reline|strip|cylinder|rod|linkage|no brake|dead|uneven|snatch|grab|lock up|bind|drag|squeal|wander|air in|pull left|pull right|pull to|spongy|long pedal|fit|refit|leak|adjuster|compensator|weep|worn|equal - order|@money|dimension|brake shoe ordered|brake drum measures|measure|sand|glaze|dust|brake cleaner',
+      'brake|brakes + adjust|set up|strand|seized|renew|new|rebuild|reline|strip|cylinder|rod|linkage|no brake|dead|uneven|snatch|grab|lock up|bind|drag|squeal|wander|air in|pull left|pull right|pull to|spongy|long pedal|fit|refit|leak|adjuster|compensator|weep|worn|equal - pull off spring|worn smooth|order|@money|dimension|brake shoe ordered|brake drum measures|measure|sand|glaze|dust|brake cleaner',
       'wheel cylinder|master cylinder|brake cylinder|flexible hose|bleed nipple|brake pipe + seized|stuck|leak|weep|new|hone|seal|fit|refit|strip|renew',
       'no brakes|without brakes|brakes failed|brake failure|brakes not connected|no brake|brakes gone|brake fade|brakes do not work|brakes disconnected|brakeless|spongy|brakes connected',
       'brake|pedal|handbrake|hand brake|parking brake|brakes + floor|sink|spongy|soft|leak|fail|not hold|hold|pull|slack|fade|weak|poor|soaked|grease|rust|perished|bed|bedded|adjust|adjuster|connect|stop|through|let go|no|cable|rod|clevis|split pin|pin|shoe|bleed|drag|bind|click|wheel cylinder|seize|length - brake cleaner|brake on progress|customs|press brake|brake test bench|@money|brakes off paint|off oil|get oil off|clutch pedal soft|@paper|brake horsepower|brake dust|handbrake on|brake on and|chock|heat|smoking|down hill engine',

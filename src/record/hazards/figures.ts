@@ -66,10 +66,11 @@ export function figuresAt(tokens: readonly Token[], i: number, text: string): re
     next += 1;
   }
   const unit = tokens[next];
-  if (unit === undefined || unit.at > token.at + (next - i)) return [];
   const before = tokens[next - 1];
+  if (unit === undefined || unit.at > token.at + (next - i) + 1) return [];
   if (unit.number === 1 && before !== undefined && text.slice(before.end, unit.offset).trim() === ':')
     return ratio(value);
+  if (unit.at > token.at + (next - i)) return [];
   const after = tokens[next + 1];
   if (unit.word === 'to' && after?.number === 1) return ratio(value);
   if (unit.word === 'km' && tokens[next + 1]?.word === 'h') return ['#speed'];

@@ -58,7 +58,7 @@ export const numberWord = (word: string): number | undefined => TENS[word] ?? ON
 export const isTens = (word: string): boolean => word in TENS;
 
 const SENTENCE_GAP = 4;
-const PIECE = /(\d+(?:[.,]\d+)*)(?=([a-z°%]*))|[a-z]+(?:['’][a-z]+)*|[.!?;\n]+|[°%]/g;
+const PIECE = /(\d+(?:[.,]\d+)*)(?=([a-z°%]*))|[a-z]+(?:['’][a-z]+)*|[.!?;\n]+|[,:()–—]|[°%]/g;
 
 /** Reads a text into `into`, starting at place `at`; returns the next free place. */
 export function tokenise(text: string, at: number, into: Token[]): number {
@@ -78,9 +78,9 @@ export function tokenise(text: string, at: number, into: Token[]): number {
         continue;
       }
       into.push({ word: piece, number: readFigure(piece), offset, end: offset + piece.length, at: next++ });
-    } else if (first < 97 && first !== 37) {
-      // . ! ? ; and line ends
-      if (into.length > 0) next += SENTENCE_GAP;
+    } else if ((first < 97 && first !== 37) || first > 8000) {
+      // A comma parts phrases, a full stop or a line's end parts sentences.
+      if (into.length > 0) next += /[,:()–—]/.test(piece) ? 1 : SENTENCE_GAP;
     } else {
       const word = piece.includes("'") || piece.includes('’') ? piece.replace(/['’]/g, '') : piece;
       if (SKIPPED.has(word)) continue;

@@ -65,7 +65,7 @@ export const CLASSES: Readonly<Record<string, string>> = {
   lighthand:
     'lift lid|lift bonnet|lift seat|lift carpet|lift mat|lift needle|lift pointer|lift of cam|valve lift|port lift|lift share|cam lift|lift out|phone',
   vehicleword:
-    'van|vehicle|car|front|rear|back end|front end|chassis|nose|axle|front axle|rear axle|tail|her|she|body|trike|three wheeler|truck|pickup|front of van|rear of van|hub|deck|ground|one side|bike|sidecar',
+    'van|vehicle|car|corner|machine|near side|nearside|off side|offside|three wheeler|front|rear|back end|front end|chassis|nose|axle|front axle|rear axle|tail|her|she|body|trike|three wheeler|truck|pickup|front of van|rear of van|hub|deck|ground|one side|bike|sidecar',
   underword:
     'under|underneath|beneath|below|from below|from beneath|from underneath|creeper|on back|flat on back',
   lining:
@@ -146,7 +146,6 @@ export const SAYINGS: readonly string[] = [
   'gas mask',
   'gas lamp',
   'fuel enthusiasm',
-  'fuel my',
   'fuel fire of',
   'fuel debate',
   'fuel argument',

@@ -35,9 +35,11 @@ export const substanceHazards: Hazard[] = [
     defersTo: label,
     sources: [CLP_FLAMMABLE, SKIN, PRACTICE('Mildest first; rags outdoors')],
     words: [
+      'brake clean|carb clean|carb spray|parts cleaner|engine cleaner|gunk|cavity wax|wax spray|stripper|lint free rag + acetone|spray|soak|wipe|clean|inside|smell|brush|tray|thick|lift',
+      'cavity wax|brush cleaner|white gas|coleman fuel|spirit wipe',
       'thinner|thinners|brake cleaner|carb cleaner|carburettor cleaner|acetone|white spirit|mineral spirits|mineral spirit|turpentine|turps|paint stripper|paint remover|degreaser|toluene|xylene|mek|methylated spirit|meths|panel wipe|trichloroethylene|trike|parts washer|paraffin|kerosene|cellulose|nitro thinner|lacquer thinner|solvent|naphtha|isopropyl|ipa|contact cleaner|dichloromethane|methylene chloride|nitromors|petroleum spirit|gun wash|rattle can|spray can|spray paint|aerosol|primer|undercoat|lacquer|varnish remover|tank sealer|contact adhesive|cavity wax|underseal|rust converter - solvent abuse|@money|paraffin heater|kerosene heater|@paper|primer bulb|primer pump|lead primer|red lead|prime bulb|lights|drink|original primer|old primer',
       'degrease|degreased|degreasing + @cleanish|chain|oil|wash|bath|parts|spray|wipe|face|drum|metal - soap|detergent|dishwasher|washing up',
-      'spray|sprayed|paint|painted|coat|topcoat|enamel|lacquer|varnish|stove paint|smooth paint + mask|thin coat|coat|two coats|second coat|can|doors open|gun|fume|light headed|headache|inside tank|brush on|tank|gloss|panel|fan - old paint|original paint|sanded|strip|paint code|@paper|water|oil painting|grease|copper|colour it was|rubbed|stripped|scrape|powder coat|@money|washing soda|burnt|dust|waxoyl price|damp|tell colour|penetrating|photograph',
+      'spray|sprayed|paint|painted|coat|topcoat|enamel|lacquer|varnish|stove paint|smooth paint + mask|thin coat|coat|two coats|second coat|can|doors open|gun|fume|light headed|headache|inside tank|brush on|gloss|panel|fan - old paint|original paint|sanded|strip|paint code|@paper|water|oil painting|grease|copper|colour it was|rubbed|stripped|scrape|powder coat|@money|washing soda|burnt|dust|waxoyl price|damp|tell colour|penetrating|photograph',
       'eyes run|eyes water|light headed|lightheaded|high on fumes|dizzy + mek|paint|thinner|sealer|solvent|fume|stripper|glue|spray|door|after',
       'spray + wait|wipe|brush|cleaner - water spray|@startfluid|spray booth',
     ],
@@ -93,6 +95,9 @@ export const substanceHazards: Hazard[] = [
     defersTo: label,
     sources: [LEAD_RRP],
     words: [
+      'coachwork|bodywork|coach lines|old colour|old finish|old blue|old cream|old green|original cream|original blue|original green + sand|flat|flatted|wet and dry|rub|strip|scrape|burn|blast|grind|rubbed',
+      'lead + gutter|roof|filed|file|body|join|pillar|arch|shape|panel - earth|plug|battery|length of lead|lead off|jump|lead to|time',
+      'lead + filler|seam|run out|file|loaded|loading|wiped|paddle|solder|paint|primer|body + torch|file|sand|seam|melt|old|dust|run|door|wing|cut|roof - plug lead|lead off|lead time|earth lead|jump lead|lead acid|in lead|leads',
       '@paintoff + bare metal|bare steel|down to metal|back to metal|old primer|orange primer|red primer|grey primer|several colours|five colours|layers|under blue|under green|flaking|original|old|bonnet|wing|door|panel|bodywork - disc brake|brake|gasket|bearing|new|weld|stud|bracket',
       'primer|paint|enamel|colours + under blue|under green|underneath|beneath|original|orange|years old|old + sand|sanded|strip|stripped|scrape|scraped|rub|flake|heat gun|blast|burn|file',
       'red lead|lead paint|leaded paint|lead primer|lead loading|body solder|body lead|white lead|lead based|lead filler|lead dust|lead solder seam',
@@ -121,6 +126,7 @@ export const substanceHazards: Hazard[] = [
     defersTo: label,
     sources: [SKIN, USED_OIL_IARC],
     words: [
+      'sump oil|old gearbox oil|black oil|gearbox oil|engine oil|dirty oil|oil like tar|axle oil|old grease + wore|arm|arms|hands|face|skin|tar|sleeve|hair|tray|drain|pan|black|thick|out',
       'used oil|old oil|waste oil|oil change|drain oil|oil drain|sump plug|drain plug|dirty oil|black oil|engine oil + @drainword|drain|catch|tray|out|black|hand|glove|bench|tip|old|wrist|hot|can|floor|used - petrol tank|fuel tank|@money|radiator',
       'gearbox oil|sump|engine oil|axle oil|primary oil|diff oil|chaincase oil|transmission oil + drain|empty|drop|run out|black|hot|catch|change|hand - @money|fill level|order|under|in below',
       'hand|hands|arm|wrist|skin + oil|oily|black + used|old|engine|black|soaked|dirty|up to - oil painting|engine by hand|hand oil',

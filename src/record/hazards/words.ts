@@ -143,7 +143,8 @@ export function compile(
   });
   for (const saying of sayings) {
     const [first, ...rest] = withoutSkipped(saying).map(baseOf);
-    if (first !== undefined) push(sayingsByBase, first, rest);
+    if (first === undefined || (rest.length === 0 && /\s/.test(saying))) throw new Error(`too little is left of "${saying}"`);
+    push(sayingsByBase, first, rest);
   }
 
   const termCount = terms.size;
