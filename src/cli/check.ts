@@ -3,6 +3,7 @@ import { dirname, relative, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { type Reading, readSeries } from '../record/read-series.ts';
 import { asJson, counted, grouped } from '../record/report.ts';
+import { count } from '../record/text/words.ts';
 import { type Command, UsageError } from './command.ts';
 
 /** What `check` prints and its exit code, from what was read. */
@@ -15,7 +16,7 @@ export function told(
   if (problems.length > 0) return { text: grouped(problems, { root: options.root }), code };
   const { chapters, steps, files } = counts;
   return {
-    text: `${counted.problems(problems)} ${files} files read: ${chapters} chapters, ${steps} steps.\n`,
+    text: `${counted.problems(problems)} ${count(files, 'file')} read: ${count(chapters, 'chapter')}, ${count(steps, 'step')}.\n`,
     code,
   };
 }

@@ -13,6 +13,7 @@ import { readTable } from './read/table.ts';
 import { readYaml } from './read/yaml.ts';
 import { Report } from './report-to.ts';
 import { TABLES, type TableName } from './tables.ts';
+import type { Lines } from './text/lines.ts';
 import { nearest } from './text/nearest.ts';
 import { LIMITS, type Limits } from './text/text-file.ts';
 import { shown } from './text/words.ts';
@@ -133,7 +134,7 @@ class Reader {
     key: string,
     report: Report,
     counts: Counts,
-    make: (lines: import('./text/lines.ts').Lines, report: Report) => T | undefined,
+    make: (lines: Lines, report: Report) => T | undefined,
     missing: 'tell' | 'fine' = 'tell',
   ): T | undefined {
     const file = this.#file(name);
@@ -147,7 +148,7 @@ class Reader {
       return report.add(
         'file/empty',
         { file },
-        'The file is empty. Fill it, or remove it where it is not needed.',
+        `The file is empty. ${missing === 'tell' ? 'Write it: a series needs it.' : 'Fill it, or remove it.'}`,
       );
     return source.derive(key, report, make);
   }
@@ -198,7 +199,7 @@ class Reader {
         path: join(this.#folder, 'chapters', name, 'chapter.mdx'),
         names,
         text: text ?? EMPTY_CHAPTER,
-        captions: names.includes('captions.vtt'),
+        captions: this.#captions(name, names, report),
       });
     }
     if (chapters.length === 0)
@@ -208,6 +209,13 @@ class Reader {
         'There is no chapter. Write one as chapters/01-a-name/chapter.mdx.',
       );
     return chapters.sort((a, b) => a.number - b.number || (a.id < b.id ? -1 : 1));
+  }
+
+  /** Captions have their own reader; here they are only looked through for names that must not stand in them. */
+  #captions(name: string, names: readonly string[], report: Report): boolean {
+    if (!names.includes('captions.vtt')) return false;
+    const file = `chapters/${name}/captions.vtt`;
+    return this.#files.open(join(this.#folder, file), this.#file(file), report) !== undefined;
   }
 
   #faults(mark: DecimalMark | undefined, report: Report, counts: Counts): Map<string, FaultText> {
@@ -221,9 +229,8 @@ class Reader {
         );
         continue;
       }
-      const fault = this.#derive(`faults/${name}`, `fault ${mark}`, report, counts, (lines, own) =>
-        readFault(lines, mark, own),
-      );
+      const read = (lines: Lines, own: Report) => readFault(lines, mark, own);
+      const fault = this.#derive(`faults/${name}`, `fault ${mark}`, report, counts, read, 'fine');
       if (fault) faults.set(name.slice(0, -3), fault);
     }
     return faults;

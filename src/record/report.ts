@@ -26,7 +26,8 @@ export function grouped(problems: readonly Problem[], from: { root: string } | {
   const blocks = [...files.values()].map((list) =>
     list.map((problem) => oneLine(problem) + frame(problem, lineOf)).join('\n'),
   );
-  return `${[...blocks, counted.problems(problems)].join('\n\n')}\n`;
+  const nothing = problems.some((one) => one.severity === 'error') ? ' Nothing was published.' : '';
+  return `${[...blocks, counted.problems(problems) + nothing].join('\n\n')}\n`;
 }
 
 /** The line that a problem is about; of a long line the part around the place. */

@@ -34,14 +34,11 @@ function part(title: string, fixture: string): Rule {
   return { title, why: 'What stands there cannot be read, so it would be lost.', severity: 'error', fixture };
 }
 
-/** Kinds that take any words: only a missing value can be wrong with them. */
-const ANY_WORDS = ['words', 'words, also on several lines'];
-
 /** The rules of single fields: whatever a field cannot read, or lacks though it is needed, is told under its own id. */
 function* fieldRules(): Iterable<[string, Rule]> {
   for (const { area, file, fields } of AREAS)
     for (const [name, { heading, help, needed, kind }] of Object.entries(fields)) {
-      if (!needed && ANY_WORDS.includes(kind.says)) continue;
+      if (!needed && kind.free) continue;
       const title = `"${name}" of ${file} cannot be used`;
       const why = `${heading}. ${help} Write ${kind.says}.`;
       yield [`${area}/${name}`, { title, why, severity: 'error', fixture: `${area}-fields-wrong` }];

@@ -14,6 +14,7 @@ export class Element {
   readonly place: Place;
   readonly #values = new Map<string, { value: Data; place: Place }>();
   readonly #report: Report;
+  readonly #told = new Set<string>();
 
   constructor(node: MdxNode, lines: Lines, report: Report) {
     const start = node.position?.start.offset ?? 0;
@@ -153,7 +154,10 @@ export class Element {
     return Number(found[1] ?? 0) * 3600 + Number(found[2]) * 60 + Number(found[3]);
   }
 
+  /** Tells a wrong value once, however often it is asked for. */
   #wrong(name: string, write: string): undefined {
+    if (this.#told.has(name)) return undefined;
+    this.#told.add(name);
     const value = this.#values.get(name)?.value;
     const said =
       value === true

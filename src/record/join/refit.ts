@@ -18,6 +18,8 @@ interface Spot {
 }
 
 interface Draft {
+  /** Where it was opened is written, and does not exist. */
+  unknown?: true;
   opened: Spot[];
   closed: Spot[];
 }
@@ -30,7 +32,8 @@ export function joinRefit(parsed: Parsed, refer: References, report: Report): Re
   const drafts = collect(parsed, refer, report);
   const rows = new Map(parsed.tables.refit.map((row) => [row.line, row]));
   const lines: RefitLine[] = [];
-  for (const [id, { opened, closed }] of drafts) {
+  for (const [id, { opened, closed, unknown }] of drafts) {
+    if (unknown) continue;
     const row = rows.get(id);
     const [first, again] = opened;
     if (!first) {
@@ -74,7 +77,7 @@ export function joinRefit(parsed: Parsed, refer: References, report: Report): Re
         row.at('how'),
         `${shown(row.what)} is left off and nothing says why. Write it under "why".`,
       );
-    if (row?.how !== undefined && !close)
+    if (row?.how !== undefined && !close && row.closed_in === undefined)
       report.add(
         fieldRule('refit', 'how'),
         row.at('how'),
@@ -139,7 +142,7 @@ function collect(parsed: Parsed, refer: References, report: Report): Map<string,
       const spot = refer.spot(written, fieldRule('refit', column), row.at(column));
       if (!spot) {
         // A line whose own place is wrong is told once, not again as never opened.
-        if (list === 'opened') drafts.delete(row.line);
+        if (list === 'opened') known.unknown = true;
         continue;
       }
       const steps = refer.chapters.get(spot.chapter)?.text.steps ?? [];

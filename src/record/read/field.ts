@@ -23,6 +23,10 @@ export interface Kind<T> {
   says: string;
   /** Its cells are figures: they show which decimal mark a file uses, and a formula in one is an error. */
   numeric?: true;
+  /** Any words will do: only a missing value can be wrong. */
+  free?: true;
+  /** A name that another file defines. */
+  points?: true;
   /** A list may stand in its place in YAML. */
   several?: true;
   /** The value, or undefined once its problem is told. The text is trimmed and not empty. */
@@ -69,6 +73,12 @@ export const hidden = <T>(kind: Kind<T>, heading: string, help: string): Field<T
   ...optional(kind, heading, help),
   hidden: true,
 });
+
+/** What belongs in a field, for a problem: how to write it where that is a matter of form, else what it means. */
+export function toWrite(field: Field<unknown> | undefined): string {
+  if (!field) return '';
+  return field.kind.free || field.kind.points ? field.help : `Write ${field.kind.says}.`;
+}
 
 /** What readers of one file share. */
 export interface FileReading {

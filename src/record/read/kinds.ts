@@ -8,13 +8,17 @@ import type { Day } from '../types.ts';
 import type { Kind } from './field.ts';
 
 /** Words on one line; line breaks inside a quoted cell become spaces. */
-export const line: Kind<string> = { says: 'words', read: (text) => text.replace(/\s*\n\s*/g, ' ') };
+export const line: Kind<string> = {
+  says: 'words',
+  free: true,
+  read: (text) => text.replace(/\s*\n\s*/g, ' '),
+};
 
 /** Words, with line breaks kept. */
-export const words: Kind<string> = { says: 'words, also on several lines', read: (text) => text };
+export const words: Kind<string> = { says: 'words, also on several lines', free: true, read: (text) => text };
 
 /** Words of a form that is checked once the rest of the row is known. */
-export const written = (says: string): Kind<string> => ({ ...line, says });
+export const written = (says: string): Kind<string> => ({ says, read: line.read });
 
 export const day: Kind<Day> = {
   says: 'a date, such as 2026-05-02',
@@ -166,7 +170,7 @@ export const id: Kind<string> = {
 };
 
 /** A name defined elsewhere; whether it exists is checked once everything is read. */
-export const name: Kind<string> = { says: 'a name defined elsewhere', read: (text) => text };
+export const name: Kind<string> = { says: 'a name defined elsewhere', points: true, read: (text) => text };
 
 /** Several names, parted by spaces, commas or semicolons. */
 export const names: Kind<string[]> = {

@@ -5,7 +5,7 @@ import type { Lines } from '../text/lines.ts';
 import { nearest } from '../text/nearest.ts';
 import { count, either, shown } from '../text/words.ts';
 import { type Cell, type CsvRecord, readCsv } from './csv.ts';
-import { type Fields, type Row, readField } from './field.ts';
+import { type Fields, type Row, readField, toWrite } from './field.ts';
 
 export interface TableOptions {
   report: Report;
@@ -87,7 +87,7 @@ function readHeading(
     report.add(
       'csv/missing-column',
       heading.place,
-      `The column "${name}" is missing. Add it to the heading; it is ${fields[name]?.kind.says}.`,
+      `The column "${name}" is missing. ${toWrite(fields[name])}`,
     );
   void area;
   return missing.length > 0 ? undefined : columns;
@@ -142,11 +142,7 @@ function readRow<F extends Fields>(
     if (text === '') {
       if (!field.needed) continue;
       whole = false;
-      reading.report.add(
-        fieldRule(area, name),
-        cell.place,
-        `The ${field.heading.toLowerCase()} is missing. Write ${field.kind.says}.`,
-      );
+      reading.report.add(fieldRule(area, name), cell.place, `"${name}" is empty. ${toWrite(field)}`);
       continue;
     }
     const value = readField(field, fieldRule(area, name), { text, place: cell.place }, reading);

@@ -6,7 +6,7 @@ import { fieldRule } from '../rules/written.ts';
 import type { Lines } from '../text/lines.ts';
 import { nearest } from '../text/nearest.ts';
 import { either, shown } from '../text/words.ts';
-import { type Fields, type Row, readField } from './field.ts';
+import { type Fields, type Row, readField, toWrite } from './field.ts';
 
 /** A mapping of a YAML file with the places of its keys and values. */
 export class Mapping {
@@ -97,6 +97,19 @@ function textOf(node: Node | null | undefined): string | undefined {
   return (node.source ?? String(node.value)).trim();
 }
 
+/** The parser's commonest complaints in the author's words. */
+const BROKEN: Record<string, string> = {
+  BLOCK_AS_IMPLICIT_KEY: 'A second colon stands in this value. Put the whole value in quotes.',
+  MISSING_CHAR: 'A quote or bracket is opened before this and never closed. Close it.',
+  BAD_INDENT:
+    'What is opened above ends here unfinished, or this line is not indented as its neighbours are. Look at both.',
+  TAB_AS_INDENT: 'A tab indents this line. Use spaces.',
+  MULTILINE_IMPLICIT_KEY:
+    'This line is neither a key with a colon nor indented under one. Add the colon or indent it.',
+  BAD_ALIAS: 'A value that starts with * must stand in quotes.',
+  BAD_SCALAR_START: 'A value that starts with this sign must stand in quotes.',
+};
+
 /**
  * Reads YAML that must be one mapping. `base` is the offset of the YAML inside its file (frontmatter). Undefined, with its
  * problems told, where it cannot be read as such.
@@ -115,7 +128,7 @@ export function readYaml(lines: Lines, text: string, base: number, report: Repor
       report.add(
         'yaml/broken',
         place,
-        `The YAML cannot be read here: ${sentence(error.message)} Put text with : or # in quotes.`,
+        BROKEN[error.code] ?? `The YAML cannot be read here: ${sentence(error.message)}`,
       );
   }
   if (document.errors.some((error) => error.code !== 'DUPLICATE_KEY')) return undefined;
@@ -177,7 +190,7 @@ export function readMapping<F extends Fields>(
     if (kind === 'nothing') {
       if (!field.needed) continue;
       whole = false;
-      report.add(rule, mapping.keyPlace(key), `The key "${key}" is missing. Write ${field.kind.says}.`);
+      report.add(rule, mapping.keyPlace(key), `"${key}" is missing. ${toWrite(field)}`);
       continue;
     }
     const text =

@@ -128,12 +128,6 @@ export const CHAPTER_RULES = {
     severity: 'error',
     fixture: 'unknown-references',
   },
-  'chapters/refit': {
-    title: 'A refit line that nothing opens',
-    why: 'A mistyped line would stay open, or be closed by nobody.',
-    severity: 'error',
-    fixture: 'refit-never-opened',
-  },
   'chapters/machine': {
     title: 'A machine value that does not exist',
     why: 'The figure cannot be printed.',

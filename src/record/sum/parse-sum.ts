@@ -164,11 +164,7 @@ class Parser {
       this.#next--;
       return this.#figure({ kind: 'number', text: '1', at });
     }
-    const near = nearest(text, [...UNIT_NAMES, ...FUNCTIONS, 'pi', 'machine']);
-    throw new SumProblem(
-      `${shown(text)} is no unit, function or machine value. ${near ? `The nearest is "${near}".` : 'A machine value is written machine.section.key.'}`,
-      at,
-    );
+    throw unknownName(text, at);
   }
 
   #bracket(): SumNode {
@@ -215,10 +211,27 @@ class Parser {
   }
 
   #unexpected({ kind, text, at }: Token): SumProblem {
+    if (kind === 'name') return unknownName(text, at);
     if (kind === 'end') return new SumProblem('The sum ends too early. Write what is missing.', at);
     return new SumProblem(
       `${shown(text)} cannot stand here. A sum needs a sign between two values: + - * or /.`,
       at,
     );
   }
+}
+
+function unknownName(text: string, at: number): SumProblem {
+  if (
+    text === 'pi' ||
+    text.startsWith('machine.') ||
+    FUNCTIONS.some((one) => one === text) ||
+    unitByName(text)
+  )
+    return new SumProblem(
+      `${shown(text)} cannot stand here. A sum needs a sign between two values: + - * or /.`,
+      at,
+    );
+  const near = nearest(text, [...UNIT_NAMES, ...FUNCTIONS, 'pi', 'machine']);
+  const write = near ? `The nearest is "${near}".` : 'A machine value is written machine.section.key.';
+  return new SumProblem(`${shown(text)} is no unit, function or machine value. ${write}`, at);
 }
