@@ -78,6 +78,8 @@ export function account(series: Series): Account {
   };
 }
 
+const SUMMED = ['price', 'freight', 'duty', 'fee', 'refunded', 'lost', 'landed'] as const;
+
 function partAccounts(
   parts: readonly Part[],
   reckoning: Reckoning,
@@ -88,8 +90,7 @@ function partAccounts(
     const account = accounts.get(one.line.part ?? '');
     if (!account) continue;
     account.bought.push(one);
-    for (const key of ['price', 'freight', 'duty', 'fee', 'refunded', 'lost', 'landed'] as const)
-      account[key] += one[key];
+    for (const key of SUMMED) if (one[key] !== 0n) account[key] += one[key];
     account.boughtQty += one.line.qty;
     account.returnedQty += one.returnedQty;
   }

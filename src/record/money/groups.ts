@@ -27,7 +27,8 @@ export function groupsOf(
   const supplierOf = new Map(series.orders.map((one) => [one.id, one.supplier]));
   const gather = (key: (line: LedgerLine) => string): Tally => {
     const tally: Tally = new Map();
-    for (const line of lines) add(tally, key(line), line.home.minor, line.amount.minor * signOf(line));
+    for (const line of lines)
+      add(tally, key(line), line.home.minor, line.home.minor < 0n ? -line.amount.minor : line.amount.minor);
     return tally;
   };
   const bySystem = systemTally(series, reckoning);
@@ -104,13 +105,15 @@ function systemTally(series: Series, reckoning: Reckoning): Tally {
 }
 
 function add(tally: Tally, key: string, home: bigint, own: bigint): void {
-  const one = tally.get(key) ?? { rows: 0, home: 0n, own: 0n };
-  tally.set(key, { rows: one.rows + 1, home: one.home + home, own: one.own + own });
+  const one = tally.get(key);
+  if (!one) {
+    tally.set(key, { rows: 1, home, own });
+    return;
+  }
+  one.rows += 1;
+  one.home += home;
+  one.own += own;
 }
-
-/** Refunds and sales are money back. */
-export const signOf = (line: LedgerLine): 1n | -1n =>
-  line.kind === 'refund' || line.kind === 'sale' ? -1n : 1n;
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const byKey = (a: Group, b: Group): number => (a.key < b.key ? -1 : 1);

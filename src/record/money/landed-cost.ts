@@ -170,7 +170,12 @@ const tidy = (qty: number): number => Number(qty.toFixed(6));
 /** Works out what a row costs at the door once its charges and refunds are known. */
 export function settle(one: LandedLine): void {
   const charges = one.freight + one.duty + one.fee;
-  const [back = 0n, all = 1n] = toWeights([decimalOf(one.returnedQty), decimalOf(one.line.qty)]);
-  one.lost = divideRounded(charges * back, all);
+  one.lost = one.returnedQty > 0 ? returnedShare(charges, one) : 0n;
   one.landed = one.price - one.refunded + charges - one.lost;
+}
+
+/** Charges in proportion to the pieces sent back. */
+function returnedShare(charges: bigint, { returnedQty, line }: LandedLine): bigint {
+  const [back = 0n, all = 1n] = toWeights([decimalOf(returnedQty), decimalOf(line.qty)]);
+  return divideRounded(charges * back, all);
 }
