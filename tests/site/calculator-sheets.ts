@@ -86,7 +86,7 @@ export function shown(page: Page): Promise<Shown> {
           .map((part) => part?.textContent ?? '')
           .join('|'),
       ),
-      stale: sheet.querySelector('.sheet-answer')?.hasAttribute('data-stale') ?? false,
+      stale: sheet.hasAttribute('data-stale'),
       wrong,
       invalid,
       // biome-ignore lint/performance/useDomNodeTextContent: what is hidden is not shown

@@ -20,7 +20,8 @@ function tableHtml({ caption, columns, rows }: AnswerTable): string {
   const body = rows
     .map((row) => `<tr>${row.map((cell, i) => `<td${kind[i]}>${escaped(cell)}</td>`).join('')}</tr>`)
     .join('');
-  return `<section class="sheet-table" tabindex="0" aria-label="${escaped(caption)}"><table><caption>${escaped(caption)}</caption><thead><tr>${heads}</tr></thead><tbody>${body}</tbody></table></section>`;
+  const name = escaped(caption);
+  return `<p class="sheet-caption">${name}</p><section class="sheet-table" tabindex="0" aria-label="${name}"><table><thead><tr>${heads}</tr></thead><tbody>${body}</tbody></table></section>`;
 }
 
 const drawingHtml = ({ title, svg }: Drawing) =>

@@ -12,6 +12,9 @@ export interface Parts {
 /** Digits, signs and marks: a figure that says nothing of its unit. */
 const BARE = /^[\d\s.,'’+−–/-]+$/;
 
+/** Between a figure and its doubt: ±, +/- or +-. */
+const PM = /\s*(?:±|\+\s*\/?\s*[-−])\s*/;
+
 function unitOf(text: string, units: readonly UnitId[]): { number: string; unit?: UnitId } {
   const lower = text.toLowerCase();
   for (const unit of units) {
@@ -30,7 +33,7 @@ function unitOf(text: string, units: readonly UnitId[]): { number: string; unit?
  * box, where the reading of figures understands it or says what is wrong. `chosen` is the unit of a text without one.
  */
 export function partsOfText(field: FigureField, text: string, chosen = field.units[0]): Parts {
-  const [left = '', right = '', more] = text.trim().split(/\s*(?:±|\+\s*\/?\s*[-−])\s*/);
+  const [left = '', right = '', more] = text.trim().split(PM);
   const value = unitOf(left, field.units);
   const pm = unitOf(right, field.units);
   const unit = value.unit ?? pm.unit ?? chosen;
@@ -41,8 +44,9 @@ export function partsOfText(field: FigureField, text: string, chosen = field.uni
 /** The text that the boxes say together; the unit is added where the figure brings none and several are offered. */
 export function textOfParts({ units }: FigureField, { number, pm, unit = '' as UnitId }: Parts): string {
   const value = number.trim();
-  const half = pm.trim();
-  const bare = BARE.test(value) && units.length > 1;
+  // A ± typed into the figure's own box counts before that of the other box.
+  const half = PM.test(value) ? '' : pm.trim();
+  const bare = BARE.test(value) && units.length > 1 && (unitSymbol(unit) !== '' || unit !== units[0]);
   const before = bare && unit === '1 in' ? `${unit} ` : '';
   const after = !bare || before ? '' : unit === ':1' ? unit : ` ${unit}`;
   // "58 ± 0.05 mm", and with a ± in a unit of its own "120 kg ± 5 %".

@@ -98,7 +98,7 @@ export function startSheet(sheet: HTMLElement, facts: SheetFacts, solve: Solve):
     for (const group of sheet.querySelectorAll<HTMLElement>('[data-group]'))
       group.hidden = !group.querySelector('[data-field]:not([hidden])');
     if (answer.ok) draw(answer);
-    part('answer').toggleAttribute('data-stale', !answer.ok);
+    sheet.toggleAttribute('data-stale', !answer.ok);
     part('stale').hidden = answer.ok;
     part('stale-why').textContent = [...wrong.values()].join(' ');
 
