@@ -18,7 +18,7 @@ export interface Token {
 
 /** Left out of the row, so that "jack the front up" and "jack front up" read alike. */
 const SKIPPED = new Set(
-  'a an the this that these those my your its our their some any very quite really just uh um er erm so well then again now'.split(
+  'a an the this that these those its our their some any very quite really just uh um er erm so well then again now'.split(
     ' ',
   ),
 );
@@ -57,7 +57,7 @@ const ONES: Readonly<Record<string, number>> = {
 export const numberWord = (word: string): number | undefined => TENS[word] ?? ONES[word];
 export const isTens = (word: string): boolean => word in TENS;
 
-const SENTENCE_GAP = 4;
+const SENTENCE_GAP = 7;
 const PIECE = /(\d+(?:[.,]\d+)*)(?=([a-z°%]*))|[a-z]+(?:['’][a-z]+)*|[.!?;\n]+|[,:()–—]|[°%]/g;
 
 /** Reads a text into `into`, starting at place `at`; returns the next free place. */
@@ -205,10 +205,17 @@ export function formsOf(base: string): string[] {
   return [...forms];
 }
 
+/** Small words that take no endings: "she" must not find "shed". */
+const UNBENT = new Set(
+  'she he it her him me we us they them in on off up out to at by of for from with without no not and or over under into onto down back away still all both then when while until before after first last so as if own again home'.split(
+    ' ',
+  ),
+);
+
 function inflect(word: string, forms: Set<string>): void {
   forms.add(word);
   for (const form of irregularForms.get(word) ?? []) forms.add(form);
-  if (!/^[a-z]{2,}$/.test(word)) return;
+  if (!/^[a-z]{2,}$/.test(word) || UNBENT.has(word)) return;
   if (/[^aeiou]y$/.test(word)) {
     const stem = word.slice(0, -1);
     for (const end of ['ies', 'ied', 'ying']) forms.add(stem + end);

@@ -59,28 +59,28 @@ export const CLASSES: Readonly<Record<string, string>> = {
   metaljoin:
     'weld|braze|mig|tig|arc weld|oxy acetylene|acetylene|gas axe|plasma cutter|spot weld|mig weld|stitch weld|plug weld|tack weld|welder|mig out',
   flame:
-    'naked flame|flame|blowlamp|blowtorch|blow torch|gas torch|heat gun|propane torch|sparks|hot air gun|cigarette|lighter|candle|stove|heater|pilot light|smoke break',
+    'naked flame|flame|blowlamp|blowtorch|blow torch|gas torch|heat gun|propane torch|hot air gun|cigarette|lighter|candle|stove|heater|pilot light|smoke break',
   liftword:
     'jack|jacked|lift|raise|hoist|winch|up in air|in air|lever up|get it up|go up|off floor|off ground|hoisted|crank it up',
   lighthand:
     'lift lid|lift bonnet|lift seat|lift carpet|lift mat|lift needle|lift pointer|lift of cam|valve lift|port lift|lift share|cam lift|lift out|phone',
   vehicleword:
-    'van|vehicle|car|corner|machine|near side|nearside|off side|offside|three wheeler|front|rear|back end|front end|chassis|nose|axle|front axle|rear axle|tail|her|she|body|trike|three wheeler|truck|pickup|front of van|rear of van|hub|deck|ground|one side|bike|sidecar',
+    'van|vehicle|car|machine|near side|nearside|off side|offside|three wheeler|front|rear|back end|front end|chassis|nose|axle|front axle|rear axle|tail|her|she|body|trike|three wheeler|truck|pickup|front of van|rear of van|hub|deck|ground|one side|bike|sidecar',
   underword:
-    'under|underneath|beneath|below|from below|from beneath|from underneath|creeper|on back|flat on back',
+    'under|underneath|beneath|below|from below|from beneath|from underneath|creeper|on my back|flat on back',
   lining:
     'lining|linings|clutch facing|brake facing|friction material|friction disc|brake pad|clutch lining|brake lining|friction lining|facings|relined shoe|brake shoe|brake shoes',
   oldpaint:
     'old paint|original paint|old primer|old coach paint|factory paint|old enamel|old lacquer|coach paint|paint layers|layers of paint|years of paint|old topcoat|old undercoat|paint on chassis|old colour|original finish|old finish|all paint|flaking paint|signwriting|original primer|paint is mostly|cellulose paint',
   paintoff:
-    'burn|burnt|sand|sanded|sanding|scrape|scraped|strip|stripped|rub back|rub down|rubbed back|rubbed down|burn off|burnt off|blast|sandblast|sandblasted|grind|ground|flat back|flatted|feather|feathered edge|flap disc|flap wheel|heat gun|take paint off|took paint off|wire brush|file|chip|flatting|dry paper|wet and dry|paint removed|remove paint|abrade|scuff|rub old',
+    'burn|burnt|sand|sanded|sanding|scrape|scraped|strip|stripped|rub back|rub down|rubbed back|rubbed down|burn off|burnt off|blast|sandblast|sandblasted|grind|ground back|ground down|ground off|ground it|flat back|flatted|feather|feathered edge|flap disc|flap wheel|heat gun|take paint off|took paint off|wire brush|file|chip|flatting|dry paper|wet and dry|paint removed|remove paint|abrade|scuff|rub old',
   heatverb: 'heat|warm|bake|torch',
   heatword:
     'hot|hotter|burn|burnt|burning|scald|glow|glowing|red hot|piping hot|smoking hot|too hot|scorch|still warm|baking|roasting',
   carryword:
     'lift|carry|lug|heave|hump|haul|manhandle|lifted|carried|pick up|shift|weigh|drag|manoeuvre|shoulder|lifted out|set down',
   heavything:
-    'engine|motor|gearbox|axle|rear axle|back axle|door|doors|flywheel|battery|cylinder block|van|wheel and tyre|bonnet|power unit|crankcase|head|hub|vice|lathe|press|dynamo|radiator|wheel|tank|seat|compressor|body|chassis|lump',
+    'engine|motor|gearbox|axle|rear axle|back axle|door|doors|flywheel|battery|cylinder block|van|wheel and tyre|bonnet|power unit|crankcase|vice|lathe|press|dynamo|radiator|wheel|tank|seat|compressor|body|chassis|lump',
   mixword: 'mix|mixture|premix|petroil|ratio|two stroke|stroke oil|oil in petrol',
   stir: 'mix|pour|shake|stir|swirl|add|measure|blend|dose|tip',
   volt6: 'six volt|six volts|6 volt|6 volts|6 v|6v|six v',
@@ -92,6 +92,13 @@ export const CLASSES: Readonly<Record<string, string>> = {
 
 /** Sayings whose words are not what they seem; they are taken out before anything is looked for. */
 export const SAYINGS: readonly string[] = [
+  'heat shield',
+  'spring balance',
+  'spring washer',
+  'spring link',
+  'under thumb',
+  'under finger',
+  'under own weight',
   'hot topic',
   'hot off press',
   'hot air from',

@@ -98,7 +98,7 @@ export const substanceHazards: Hazard[] = [
       'coachwork|bodywork|coach lines|old colour|old finish|old blue|old cream|old green|original cream|original blue|original green + sand|flat|flatted|wet and dry|rub|strip|scrape|burn|blast|grind|rubbed',
       'lead + gutter|roof|filed|file|body|join|pillar|arch|shape|panel - earth|plug|battery|length of lead|lead off|jump|lead to|time',
       'lead + filler|seam|run out|file|loaded|loading|wiped|paddle|solder|paint|primer|body + torch|file|sand|seam|melt|old|dust|run|door|wing|cut|roof - plug lead|lead off|lead time|earth lead|jump lead|lead acid|in lead|leads',
-      '@paintoff + bare metal|bare steel|down to metal|back to metal|old primer|orange primer|red primer|grey primer|several colours|five colours|layers|under blue|under green|flaking|original|old|bonnet|wing|door|panel|bodywork - disc brake|brake|gasket|bearing|new|weld|stud|bracket',
+      '@paintoff + bare metal|bare steel|down to metal|back to metal|old primer|orange primer|red primer|grey primer|several colours|five colours|layers|under blue|under green|flaking|bonnet|wing|door|panel|bodywork - disc brake|brake|gasket|bearing|new|weld|stud|bracket',
       'primer|paint|enamel|colours + under blue|under green|underneath|beneath|original|orange|years old|old + sand|sanded|strip|stripped|scrape|scraped|rub|flake|heat gun|blast|burn|file',
       'red lead|lead paint|leaded paint|lead primer|lead loading|body solder|body lead|white lead|lead based|lead filler|lead dust|lead solder seam',
       '@oldpaint + @paintoff',

@@ -14,7 +14,7 @@ import { figuresAt } from './figures.ts';
 import { formsOf, isSkipped, type Token, tokenise } from './language.ts';
 
 /** Words between the first and the last of a rule. */
-const WINDOW = 12;
+const WINDOW = 10;
 /** Words round the first within which an exception counts. */
 const EXCEPTION_WINDOW = 8;
 /** Empty places between the fields of a step, and between two captions or tools. */
@@ -143,7 +143,8 @@ export function compile(
   });
   for (const saying of sayings) {
     const [first, ...rest] = withoutSkipped(saying).map(baseOf);
-    if (first === undefined || (rest.length === 0 && /\s/.test(saying))) throw new Error(`too little is left of "${saying}"`);
+    if (first === undefined || (rest.length === 0 && /\s/.test(saying)))
+      throw new Error(`too little is left of "${saying}"`);
     push(sayingsByBase, first, rest);
   }
 
