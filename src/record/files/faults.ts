@@ -3,6 +3,7 @@ import type { DecimalMark } from '../money/decimal.ts';
 import type { Place } from '../problem.ts';
 import { given, needed, optional, type Row } from '../read/field.ts';
 import { choice, day, id, line, name, names, words } from '../read/kinds.ts';
+import { markdownHtml } from '../read/markdown.ts';
 import { type Mapping, readMapping } from '../read/yaml.ts';
 import type { Report } from '../report-to.ts';
 import { fieldRule } from '../rules/written.ts';
@@ -46,8 +47,8 @@ export interface FaultText {
   head: Row<typeof FAULT>;
   suspects: Row<typeof SUSPECT>[];
   events: { row: Row<typeof EVENT>; event: FaultEvent }[];
-  /** Markdown of the story. */
-  body: string;
+  /** The story as sanitised HTML. */
+  story: string;
   place: Place;
 }
 
@@ -72,7 +73,9 @@ export function readFault(
       head.keyPlace('events'),
       'The fault has no events. Write at least the one that found it, under "events:".',
     );
-  return row && { head: row, suspects, events, body: lines.text.slice(body), place: row.place };
+  return (
+    row && { head: row, suspects, events, story: markdownHtml(lines.text.slice(body)), place: row.place }
+  );
 }
 
 function readList(head: Mapping, key: string, report: Report): Mapping[] {

@@ -19,8 +19,8 @@ export interface Surroundings {
   refer: References;
   machine: Machine | undefined;
   mark: DecimalMark | undefined;
-  faults: readonly Fault[];
-  parts: readonly Part[];
+  faults: ReadonlyMap<string, Fault>;
+  parts: ReadonlyMap<string, Part>;
   supporters: readonly Supporter[];
   settings: SeriesFile | undefined;
 }
@@ -85,11 +85,9 @@ export async function joinChapter(
 type Mentions = Pick<Chapter, 'hazards' | 'parts' | 'faultLinks' | 'earlier'>;
 
 function followUses(file: ChapterFile, around: Surroundings, report: Report): Mentions {
-  const { refer } = around;
+  const { refer, parts, faults } = around;
   const hazards = new Set<string>();
   const mentions: Mentions = { hazards: [], parts: [], faultLinks: [], earlier: [] };
-  const parts = new Map(around.parts.map((part) => [part.id, part]));
-  const faults = new Map(around.faults.map((fault) => [fault.id, fault]));
   const held = file.text.head?.held ?? false;
   for (const use of file.text.uses) {
     switch (use.kind) {

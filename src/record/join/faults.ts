@@ -1,5 +1,4 @@
 import type { FaultText } from '../files/faults.ts';
-import { markdownHtml } from '../read/markdown.ts';
 import type { Report } from '../report-to.ts';
 import { fieldRule } from '../rules/written.ts';
 import { meant, shown } from '../text/words.ts';
@@ -53,7 +52,7 @@ export function joinFault(id: string, text: FaultText, refer: References, report
     symptom: text.head.symptom,
     suspects: [...suspects.values()],
     events: text.events.map(({ event }) => event),
-    story: markdownHtml(text.body),
+    story: text.story,
     place: text.place,
   };
 }

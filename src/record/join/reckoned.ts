@@ -1,24 +1,40 @@
 import type { Reckoned } from '../chapter/read-chapter.ts';
 import { readQuantity } from '../files/machine.ts';
-import type { Place } from '../problem.ts';
+import type { Place, Problem } from '../problem.ts';
 import { type Printable, printQuantity } from '../quantity/print-quantity.ts';
 import { unitNamed } from '../quantity/unit-named.ts';
 import { readFigure } from '../read/kinds.ts';
-import type { Report } from '../report-to.ts';
+import { Report } from '../report-to.ts';
 import { SumProblem } from '../sum/parse-sum.ts';
 import { solveSum } from '../sum/solve-sum.ts';
 import { meant, shown } from '../text/words.ts';
 import type { Chapter, MachineValue } from '../types.ts';
 import type { Surroundings } from './chapter.ts';
 
-/** Prints every <Qty> and works out every <Sum> of a chapter, so that no page has to. */
-export function reckon(
-  list: readonly Reckoned[],
-  around: Surroundings,
-  report: Report,
-): Pick<Chapter, 'sums' | 'quantities'> {
+type Figures = Pick<Chapter, 'sums' | 'quantities'>;
+
+/** What was worked out for a chapter's list, and from what; kept as long as none of it changes. */
+const known = new WeakMap<
+  readonly Reckoned[],
+  { of: readonly unknown[]; figures: Figures; problems: Problem[] }
+>();
+
+/** Prints every <Qty> and works out every <Sum> of a chapter, once for one text and one machine's sheet. */
+export function reckon(list: readonly Reckoned[], around: Surroundings, report: Report): Figures {
+  const of = [around.machine, around.settings?.language, around.mark];
+  let made = known.get(list);
+  if (!made || made.of.some((one, at) => one !== of[at])) {
+    const own = new Report();
+    made = { of, figures: reckonAll(list, around, own), problems: own.problems };
+    known.set(list, made);
+  }
+  report.problems.push(...made.problems);
+  return made.figures;
+}
+
+function reckonAll(list: readonly Reckoned[], around: Surroundings, report: Report): Figures {
   const language = around.settings?.language ?? 'en-GB';
-  const reckoned: Pick<Chapter, 'sums' | 'quantities'> = { sums: new Map(), quantities: new Map() };
+  const reckoned: Figures = { sums: new Map(), quantities: new Map() };
   const machine = around.machine?.values ?? new Map<string, MachineValue>();
   const missing = (path: string) =>
     `There is no machine value "machine.${path}". ${meant(

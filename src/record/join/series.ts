@@ -12,7 +12,7 @@ import type { Report } from '../report-to.ts';
 import { fieldRule } from '../rules/written.ts';
 import type { TABLES, TableName } from '../tables.ts';
 import { shown } from '../text/words.ts';
-import type { Chapter, Machine, Series } from '../types.ts';
+import type { Machine, Series } from '../types.ts';
 import { joinChapter } from './chapter.ts';
 import { joinFault } from './faults.ts';
 import { joinMoney } from './money-rows.ts';
@@ -79,16 +79,19 @@ export async function joinSeries(
   for (const row of tables.parts)
     for (const name of row.needed_for ?? [])
       refer.has(name, waiting, 'fault or refit line', fieldRule('parts', 'needed_for'), row.at('needed_for'));
-  const chapters: Chapter[] = [];
-  for (const file of parsed.chapters) {
-    const chapter = await joinChapter(
-      file,
-      { refer, machine, mark, faults, parts: money.parts, supporters, settings },
-      pictures,
-      report,
-    );
-    if (chapter) chapters.push(chapter);
-  }
+  const around = {
+    refer,
+    machine,
+    mark,
+    faults: new Map(faults.map((fault) => [fault.id, fault])),
+    parts: new Map(money.parts.map((part) => [part.id, part])),
+    supporters,
+    settings,
+  };
+  const joined = await Promise.all(
+    parsed.chapters.map((file) => joinChapter(file, around, pictures, report)),
+  );
+  const chapters = joined.filter((chapter) => chapter !== undefined);
   if (parsed.released) checkReleased(parsed.released, chapters, state.corrections, report);
   if (!settings || !machine || chapters.length === 0) return undefined;
   const budget =
