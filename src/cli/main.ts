@@ -7,6 +7,11 @@ const COMMANDS: Record<string, () => Promise<{ command: Command }>> = {
   build: () => import('./build.ts'),
   preview: () => import('./preview.ts'),
   'new-series': () => import('./new-series.ts'),
+  photos: () => import('./photos.ts'),
+  'add-row': () => import('./add-row.ts'),
+  'add-part': () => import('./add-part.ts'),
+  'add-order': () => import('./add-order.ts'),
+  'add-rate': () => import('./add-rate.ts'),
   verify: () => import('./verify.ts'),
   bench: () => import('./bench.ts'),
 };

@@ -97,7 +97,7 @@ function closingQuote(text: string, open: number): number {
 }
 
 /** The delimiter that stands most often in the heading, outside quotes. */
-function delimiterOf(text: string): string {
+export function delimiterOf(text: string): string {
   const end = text.search(/\n(?!\s*$)/);
   const heading = (end < 0 ? text : text.slice(0, end)).replace(/"[^"]*"/g, '');
   let best = ',';
