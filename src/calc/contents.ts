@@ -1,5 +1,4 @@
-/** The calculators, one line each; their order here is their order on the site. */
-
+/** The calculators, one line each; they are listed by name. */
 export { gearing } from './gearing.ts';
 export { hills } from './hills.ts';
 export { premix } from './premix.ts';

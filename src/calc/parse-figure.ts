@@ -201,7 +201,7 @@ export function parseFigure(text: string, quantity: Quantity, fallback: UnitId):
     const main = pairs(mainText, quantity) ?? part(mainText, quantity);
     const unit = main.unit ?? (relative ? undefined : pm?.unit) ?? fallback;
     const si = toSi(main.x, quantity, unit);
-    if (!Number.isFinite(si)) throw '';
+    if (!Number.isFinite(si) || !Number.isFinite(main.x)) throw '';
     if (!pm) return pmText === '' ? fail(text, fallback) : { ok: true, figure: { si }, unit };
     if (pm.x < 0) throw 'Write a ± without a sign of its own.';
     const pmUnit = pm.unit ?? unit;

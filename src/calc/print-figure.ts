@@ -67,7 +67,7 @@ export function printNumber(
   }
   if (!figure.pm) return digits(x, decimals ?? decimalsFor(x, figures));
   const pm = pmIn(figure, quantity, unit);
-  const lead = Number(pm.toExponential(0)[0]);
+  const lead = Number(pm.toExponential(1)[0]);
   const places = Math.min(decimalsFor(pm, lead < 3 ? 2 : 1), decimalsFor(x, 7));
   return `${digits(x, places)}${NBSP}±${NBSP}${digits(pm, places)}`;
 }

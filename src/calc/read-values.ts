@@ -119,8 +119,10 @@ function readFigure(field: Limits & Partial<FigureField>, text: string): Figure 
   if (!read.ok) return { wrong: read.message };
   const { figure, unit } = read;
   const x = fromSi(figure.si, field.quantity, unit);
+  // A bound typed in its own unit may differ from it in the last bit.
+  const slack = Math.abs(figure.si) * 1e-9;
   const inside = (si: number) =>
-    si >= (field.min ?? -Infinity) * (1 - 1e-9) && si <= (field.max ?? Infinity) * (1 + 1e-9);
+    si >= (field.min ?? -Infinity) - slack && si <= (field.max ?? Infinity) + slack;
   const print = (si: number, u: UnitId) =>
     printFigure({ si }, field.quantity, u, 6)
       .replace(/(\.\d*?)0+(?=\D|$)/, '$1')
@@ -189,11 +191,10 @@ export function writeTexts(form: Pick<FormFacts, 'fields'>, values: Values): Rec
 
 function write(figure: Figure, quantity: Quantity | undefined, unit: UnitId | undefined): string {
   if (!quantity || !unit) return '';
-  const plain = (x: number) =>
-    x
-      .toPrecision(12)
-      .replace(/(\.\d*?)0+$/, '$1')
-      .replace(/\.$/, '');
+  const plain = (x: number) => {
+    const digits = Math.abs(x) < 1e-6 ? x.toFixed(15) : x.toPrecision(12);
+    return digits.replace(/(\.\d*?)0+$/, '$1').replace(/\.$/, '');
+  };
   const x = fromSi(figure.si, quantity, unit);
   const pm = figure.pm ? ` ± ${plain(Math.abs(fromSi(figure.si + figure.pm, quantity, unit) - x))}` : '';
   const tail = unit === 'n' || unit === '1' || unit === '1 in' ? '' : unit === ':1' ? unit : ` ${unit}`;

@@ -35,18 +35,22 @@ export function crankOf(values: Values): SliderCrank {
   };
 }
 
+/** Travel of the piston where that is what is known: as such, or from the dial of a gauge that may stand at a slant. */
+function knownTravel(values: Values): number {
+  const get = (name: string) => figureOf(values, name);
+  if (textOf(values, 'known') === 'travel') return get('travel') ?? Number.NaN;
+  const gauge = (get('turns') ?? 0) * (get('dial') ?? 0) + (get('reading') ?? 0);
+  return gauge * Math.cos(get('slant') ?? 0);
+}
+
 /** Crank angle before top dead centre, from whichever is known. */
 function knownAngle(values: Values, engine: SliderCrank): number {
   const get = (name: string) => figureOf(values, name);
   const known = textOf(values, 'known') ?? 'advance';
-  if (known === 'travel') return angleAt(engine, get('travel') ?? Number.NaN);
+  if (known === 'travel' || known === 'turns') return angleAt(engine, knownTravel(values));
   if (known === 'arc') return (2 * (get('arc') ?? Number.NaN)) / (get('rim') ?? Number.NaN);
-  if (known === 'turns') return angleAt(engine, gaugeReading(values) * Math.cos(get('slant') ?? 0));
   return get('advance') ?? Number.NaN;
 }
-
-const gaugeReading = (values: Values): number =>
-  (figureOf(values, 'turns') ?? 0) * (figureOf(values, 'dial') ?? 0) + (figureOf(values, 'reading') ?? 0);
 
 /** Errors that cylinders after the first fire early by; the first is the one that is set. */
 const phasesOf = (values: Values): number[] => {
@@ -142,18 +146,15 @@ function refuse(values: Values): Refusal | undefined {
   });
   if (geometry) return geometry;
   const whole = pistonStroke(engine);
-  const tooFar = `The piston travels only ${mm({ si: whole })} in all.`;
   const bottom = upstroke(engine);
   const between = get('disc') ?? (rim ? (2 * (get('marks') ?? 0)) / rim : 0);
   const early = Math.max(0, ...phasesOf(values));
   return refusal({
-    travel: known === 'travel' && (get('travel') ?? 0) > whole && tooFar,
-    reading: known === 'turns' && gaugeReading(values) * Math.cos(get('slant') ?? 0) > whole && tooFar,
-    [known]:
-      known !== 'travel' &&
-      known !== 'turns' &&
-      knownAngle(values, engine) + early > bottom &&
-      `That is past bottom dead centre, which lies ${deg({ si: bottom })} before the top.`,
+    [known === 'turns' ? 'reading' : known]:
+      known === 'travel' || known === 'turns'
+        ? knownTravel(values) > whole && `The piston travels only ${mm({ si: whole })} in all.`
+        : knownAngle(values, engine) + early > bottom &&
+          `That is past bottom dead centre, which lies ${deg({ si: bottom })} before the top.`,
     [get('disc') === undefined ? 'marks' : 'disc']:
       between >= Math.PI &&
       'The two marks must be less than half a turn apart: the stop stands near the top.',

@@ -3,7 +3,7 @@ import type { Figure, Output, Value, Values } from './contract.ts';
 export type Computed = Readonly<Record<string, number | undefined>>;
 
 /** A linear ± is shown while the two sides differ from it by no more than this share of it. */
-const LINEAR = 0.15;
+const LINEAR = 0.1;
 
 /** Below this share of a figure a difference is arithmetic noise. */
 const NOISE = 1e-12;
@@ -42,7 +42,7 @@ function moved(values: Values): [Values, Values][] {
 /**
  * Carries every input's ± to every output. Inputs are taken as independent and their shares add by squares; each share
  * is half the difference between the answers at + and −, which is the linear law where the answer is nearly straight.
- * Where the two sides differ by more than 15 % (near top dead centre 0.02 ± 0.02 mm is 0 to 2.5°) the output
+ * Where the two sides differ by more than 10 % (near top dead centre 0.02 ± 0.02 mm is 0 to 2.5°) the output
  * gets the interval instead: the sides added by squares, each on its own.
  * Source: JCGM 100:2008, 5.1.2 and note (finite differences); the interval is our own reading of where that ends.
  * @param compute pure; returns SI figures by name, undefined where there is no answer

@@ -5,7 +5,7 @@ import type { Quantity, UnitId } from './units.ts';
 /**
  * A symbol with its figure. A letter after an underscore is set as subscript: sign('d_p', …).
  * @example
- * sign('α', 0.41888, 'angle', 'deg').figure // => "24.0°"
+ * sign('α', 0.41888, 'angle', 'deg').figure // => "24.00°"
  */
 export function sign(name: string, si: number, quantity: Quantity, unit: UnitId, figures = 4): Sign {
   const [text = '', sub] = name.split('_');
