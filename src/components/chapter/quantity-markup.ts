@@ -5,7 +5,7 @@ import { type Markup, markup } from '../markup.ts';
 export const otherUnit = ({ text, also }: QuantityText): Markup | undefined =>
   also === undefined
     ? undefined
-    : markup` <span class="other"><span class="bracket">(</span><span class="again" aria-hidden="true">${text} = </span><span class="quantity-figure">${also}</span><span class="bracket">)</span></span>`;
+    : markup`<span class="other"><span class="bracket"> (</span><span class="again" aria-hidden="true">${text} = </span><span class="quantity-figure">${also}</span><span class="bracket">)</span></span>`;
 
 export const quantityMarkup = (quantity: QuantityText): Markup =>
   markup`<span class="quantity"><span class="quantity-figure">${quantity.text}</span>${otherUnit(quantity)}</span>`;
