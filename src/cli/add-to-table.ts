@@ -54,7 +54,7 @@ export function addCommand(addition: Addition): Command {
         [...row].map(([name, said]) => [name, inTable(name, said, fields, table.manner.mark)]),
       );
       const line = rowLine(cells, table.manner);
-      const shown = `${relative(io.root, table.path)}:${lineNumberAfter(table.written)}\n${line}\n`;
+      const shown = `${relative(rootOf(folder, io), table.path)}:${lineNumberAfter(table.written)}\n${line}\n`;
       if (values['dry-run'] === true) {
         io.out(`${shown}Nothing was written.\n`);
         return 0;
