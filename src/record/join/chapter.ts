@@ -9,6 +9,7 @@ import type { Report } from '../report-to.ts';
 import { shown } from '../text/words.ts';
 import type { Chapter, Fault, Machine, Mention, Part, PhotoUse, Supporter } from '../types.ts';
 import { checkSheets } from './calculator-sheets.ts';
+import { checkHazards } from './gate.ts';
 import { HAZARD_RANK } from './hazards.ts';
 import { reckon } from './reckoned.ts';
 import type { References } from './references.ts';
@@ -50,6 +51,7 @@ export async function joinChapter(
     if (found) figures.push({ ...figure, path: found.path });
   }
   checkSheets(text.sheets, around.machine, report);
+  checkHazards({ steps: text.steps, photos, hazards: mentions.hazards }, report);
   const reckoned = reckon(text.reckoned, around, report);
   const { head } = text;
   if (!head) return undefined;

@@ -62,7 +62,7 @@ export function converted(
   const scale = 10 ** decimals;
   const scaled = exact * scale;
   const near = Math.round(scaled);
-  const sure = Math.abs(scaled - near) < 1e-7 * Math.max(1, Math.abs(scaled));
+  const sure = Math.abs(scaled - near) < 1e-11 * Math.max(1, Math.abs(scaled));
   const whole =
     sure || rounding === 'nearest' ? near : rounding === 'up' ? Math.ceil(scaled) : Math.floor(scaled);
   return (whole / scale).toFixed(decimals).replace(/^-(?=0(\.0*)?$)/, '');

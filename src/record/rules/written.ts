@@ -1,5 +1,6 @@
 import { CHAPTER_RULES } from './chapter.ts';
 import { FILE_RULES } from './file.ts';
+import { HAZARD_RULES } from './hazards.ts';
 import { MONEY_RULES } from './money.ts';
 import { STATE_RULES } from './state.ts';
 
@@ -18,6 +19,7 @@ export interface Rule {
 export const WRITTEN_RULES = {
   ...FILE_RULES,
   ...CHAPTER_RULES,
+  ...HAZARD_RULES,
   ...STATE_RULES,
   ...MONEY_RULES,
 } satisfies Record<string, Rule>;

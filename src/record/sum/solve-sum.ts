@@ -49,7 +49,7 @@ export function solveSum(of: string, to: string, around: SumSurroundings): SumRe
       'The result is no number: something is divided by nothing, or a root has a negative value.',
       0,
     );
-  const text = figures(value, closeness(tree, leaves, result.si) / wanted.size);
+  const text = figures(value, closeness(tree, leaves, result.si) / wanted.size, addsUp(tree));
   const also =
     wanted.unitText === ''
       ? undefined
@@ -78,9 +78,10 @@ function resultUnit(
   if (to.trim() === '1') return { size: 1, dimensions: NONE, symbol: '', unitText: '' };
   try {
     const unit = solve(parseSum(`1 ${to}`), collect(parseSum('1'), around, new Map()), true);
-    const known = unitNamed(to);
+    const spelt = to.replace(/[()]/g, '');
+    const known = unitNamed(spelt);
     const symbol = known?.symbol ?? to.replace(/\^2/g, '²').replace(/\^3/g, '³');
-    return { size: unit.si, dimensions: unit.dimensions, symbol, unitText: known ? to : '' };
+    return { size: unit.si, dimensions: unit.dimensions, symbol, unitText: known ? spelt : '' };
   } catch (error) {
     if (!(error instanceof SumProblem)) throw error;
     throw new SumProblem(
@@ -258,11 +259,22 @@ function closeness(tree: SumNode, leaves: ReadonlyMap<SumNode, Leaf>, result: nu
   return most;
 }
 
-/** Four significant figures, and never a decimal beyond the first that the figures put in can vouch for. */
-function figures(value: number, known: number): string {
+/** Whether anything is added or subtracted: a small difference of large figures has few digits left. */
+function addsUp(node: SumNode): boolean {
+  if (node.k === 'operator')
+    return node.operator === '+' || node.operator === '-' || addsUp(node.left) || addsUp(node.right);
+  return (node.k === 'negative' || node.k === 'function') && addsUp(node.of);
+}
+
+/**
+ * Four significant figures, and never a decimal beyond the first that the figures put in can vouch for. A plain product
+ * keeps two: 22 N times 0.3 m is 6.6 N·m, not 7.
+ */
+function figures(value: number, known: number, difference: boolean): string {
   const lead = value === 0 ? 0 : Math.floor(Math.log10(Math.abs(value)));
   const four = Math.max(0, 3 - lead);
-  const sure = known > 0 ? Math.max(0, -Math.floor(Math.log10(known) + 1e-9)) : Number.POSITIVE_INFINITY;
+  const vouched = known > 0 ? Math.max(0, -Math.floor(Math.log10(known) + 1e-9)) : Number.POSITIVE_INFINITY;
+  const sure = difference ? vouched : Math.max(vouched, Math.max(0, 1 - lead));
   if (sure < four) return plain(value, sure);
   const text = plain(value, Math.min(9, four));
   return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
