@@ -33,8 +33,8 @@ const VERBS = ['Measure', 'Mark', 'Fit', 'Clean', 'Align', 'Note', 'Check', 'Lab
 const SAID = [
   'The book gives one figure and the part gives another, so both are written down before anything is decided.',
   'It sat a little proud on the near side, which a straight edge shows better than the eye does.',
-  'Work from the middle outwards, and stop as soon as it moves freely under two fingers.',
-  'What came off first goes back last, and the box it lies in carries the number of this step.',
+  'Go from the middle outwards, and stop once it moves freely between two fingers.',
+  'What came off first goes on last, and its box has the number of this step.',
   'A second look an hour later found nothing new, which is a finding too.',
 ];
 
