@@ -34,6 +34,7 @@ export const brakeHazards: Hazard[] = [
     defersTo: 'local asbestos law and the lining maker’s data',
     sources: [ASBESTOS_EPA, ASBESTOS_OSHA],
     words: [
+      'drum|drums|bell|bell housing|bellhousing|shoes|clutch + caked|hosed|hose|dust everywhere|dusty|lining dust|powder|powdery|black dust|brushing|brush out|blow out|vacuum|hoover|wet them|wetted - oil drum',
       'shoes|linings|lining|pads|facing|facings + original|woven|unknown|old stuff|anything|asbestos|nobody knows|crumbly|glazed|oily',
       'drum|drums|hub|plate|back plate + soapy water|wash down|damp|wet rag|wipe|do not blow|not blow|rinse|swab - oil drum|number plate',
       'drum|drums|backplate|back plate + fluff|grey fluff|dust|dusty|washed out|soapy water|brush|damp|wash|rinse|wipe - oil drum|drum roll|thanks',
@@ -67,6 +68,7 @@ export const brakeHazards: Hazard[] = [
     defersTo: 'the vehicle maker’s fluid and the label on the bottle',
     sources: [PRACTICE('Covered paint, sealed bottle, hose into a jar')],
     words: [
+      'old fluid|new fluid|fluid + treacle|flush|flushed|brown|black|water in it|litre through|bleed|system|hygroscopic|boil - gearbox|washer|cooling|coolant|fuel',
       'suck|syringe|drain|refill|old fluid|new fluid|fluid level|top up|fresh fluid + reservoir|brake|fluid|master cylinder - fuel|petrol|coolant|washer|cooling',
       'bleeder|bleed|master cylinder + pedal|close|open|repeat|crack|jar|hose|press|pump|fluid|bubbles - radiator|budget|knuckle',
       'brake fluid|dot 3|dot 4|dot 5|dot3|dot4|dot5|master cylinder|bleed nipple|bleed screw|brake bleed|bleed brake|hydraulic fluid|brake reservoir|bleeder',
@@ -99,6 +101,7 @@ export const brakeHazards: Hazard[] = [
     defersTo: 'the vehicle maker’s brake data and the inspection authority',
     sources: [PRACTICE('Brakes proved at walking pace on private ground first')],
     words: [
+      'brakes|brake + disconnected|reassemble|until you get pedal|get a pedal|pedal|till i find|not working|do not work|no good|useless|untested|not yet|no pressure|air|pump|lost|gone|failed|miss|missing|stripped|apart|in bits|off the van - brake cleaner|brake lights|@money|clean|dust|hosed',
       'stop|stops|stopped|pulls up + barely|hardly|eventually|goes left|goes right|to left|to right|long way|pull|wheel lock|slew|yard - water|drip|rain|leak|needle stops|engine stops|stop it|rising|bleed|ways of stopping',
       'line|pipe|hose|junction|union + pinhole|burst|leak|wet|weep|corroded|rusty|split + rear|front|brake|wheel|pedal|fluid - fuel|petrol|gas|oil|radiator|water|coolant|ways of stopping',
       'new seals|seal kit|seals + wheel cylinder|master cylinder|caliper|brake|pedal - ways of stopping',

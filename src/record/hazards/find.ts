@@ -26,20 +26,40 @@ let matcher: Matcher | undefined;
 
 /** Hazards that the step's words and figures point to, worst first, each once. */
 export function findHazards(step: StepWords): FoundHazard[] {
+  const found = findAll(step);
+  return found.length < 2 ? found : withoutCovered(found, () => true);
+}
+
+/** As findHazards, with those that another's note covers. */
+export function findAll(step: StepWords): FoundHazard[] {
+  return match(fieldsOf(step));
+}
+
+/** Hazards of several texts that belong together; the field of each finding is its text's name. */
+export function match(fields: readonly Field[]): FoundHazard[] {
   matcher ??= compile(
     hazards.map((entry) => entry.words),
     CLASSES,
     SAYINGS,
   );
-  const found = matcher(fieldsOf(step)).map(({ hazard: index, words, field, offset }) => ({
+  return matcher(fields).map(({ hazard: index, words, field, offset }) => ({
     hazard: hazards[index]?.id ?? '',
     words,
     field,
     offset,
   }));
-  if (found.length < 2) return found;
+}
+
+/** Leaves out what the note of another finding covers, where `stands` says that the other's note is shown. */
+export function withoutCovered(
+  found: readonly FoundHazard[],
+  stands: (id: string) => boolean,
+): FoundHazard[] {
   return found.filter(
-    (one) => !hazard(one.hazard)?.coveredBy?.some((other) => found.some((more) => more.hazard === other)),
+    (one) =>
+      !hazard(one.hazard)?.coveredBy?.some(
+        (other) => stands(other) && found.some((more) => more.hazard === other),
+      ),
   );
 }
 

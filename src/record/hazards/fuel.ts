@@ -66,6 +66,10 @@ export const fuelHazards: Hazard[] = [
       },
     ],
     words: [
+      'tap on|tap to on|tap open|open tap|turn tap on|tap off|fuel on|turn on fuel|tap back on + joint|damp|leak|drip|look|wet|bowl|minute|fill|float|hose|clip|wipe|puddle|stain - water tap|bath|header|tap off thread|cold tap',
+      'float chamber|float bowl|bowl + jam jar|jar|cup|pour|tip|empty|emptied|spoonful|wet|last of - header|washing up|salad',
+      'fuel + arm|arms|sleeve|trousers|boots|floor|bench|pipe comes off|comes off|came out|ran out of pipe|stain|tin|bucket|tray|bottle - @money|consumption',
+      'petrol|=gas|gasoline + carburettor|wash|scrub|brush|rag|hands|tray|tin|bottle',
       'bowl drain|bowl screw|drain screw|float bowl|bowl gasket|needle and seat|fuel inlet|inlet union|banjo union|banjo bolt|fuel banjo|sender|dipstick|dip tank + drip|leak|weep|tank|slosh|petrol|fuel|clean|out|off|wet|open|litre|=gas - oil level|brake banjo|@money|@paper|oil dipstick',
       'octane|e5|e10|petroleum spirit|white gas|pump petrol|jug of fuel|splash of petrol|drop of petrol|cup of petrol|pint of petrol|litre of petrol|gallon of petrol|litre of fuel|drop of fuel|litres of fuel - price|consumption|per hundred',
       'fill|filled|fill up|top up|brim|tip|pour + tank|neck|filler|litres|funnel|can - oil|coolant|radiator|water|gearbox|battery|header|grease|tip in|brake|reservoir|acid|antifreeze',
@@ -89,7 +93,7 @@ export const fuelHazards: Hazard[] = [
       'tickle|tickler|prime|flood|flooded|overflow + carburettor|float|fuel|bowl|tank|cylinder - primer|@paintword',
       'syphon|siphon|refuel|fill her up|tank up|brim tank|splash of fuel|drop of fuel|jerrycan|jerry can',
       'wash|clean|rinse|soak|degrease|swill + petrol|gasoline|=gas|fuel',
-      'sediment bowl|fuel filter|petcock|fuel tap|petrol tap|needle valve|fuel line|fuel pipe|fuel hose|fuel pump|fuel union|petrol pump - @paper|@money|order',
+      'sediment bowl|fuel filter|petcock|fuel tap|petrol tap|needle valve|fuel line|fuel pipe|fuel hose|fuel pump|fuel union|petrol pump - take photo|photo of|@paper|@money|order',
       'blow|suck|puff + @fuelpart',
       'fuel + leak|drip|weep|run down|puddle|seep|spill|pour|pool|dribble|wet|soak|splash|spray|catch|rag|can|jar|bottle|container|funnel|jug - @money',
     ],
@@ -149,6 +153,8 @@ export const fuelHazards: Hazard[] = [
     defersTo: 'the engine maker’s ratio and oil, the can’s marking and the local storage limits',
     sources: [HOME_PETROL, CLP_FLAMMABLE, PRACTICE('Ratio by volume, oil measured, can marked')],
     words: [
+      'burn in month|goes off|lasts a month|ml for|cc for|ml per litre|ml to litre + mix|oil|two stroke|stroke|litre|fuel|25',
+      '#mixratio + ml|litre|litres|syringe|can|jug|bottle|measure|gallon|cc',
       'two stroke oil|two stroke + litre|ml|cc|can|petrol|fuel|measure|jug|shake|percent - two stroke engine|two stroke twin|gearbox',
       'ml|cc|millilitre|mil + oil + litre|petrol|can|fuel|unleaded|gallon - gearbox|fork|chain|displacement',
       'oil + petrol|gasoline|unleaded + mix|ratio|shake|can|litre|to',
@@ -280,6 +286,9 @@ export const fuelHazards: Hazard[] = [
     defersTo: 'the engine maker’s stopping instructions and highest speed',
     sources: [PRACTICE('A board over the intake stops a two-stroke that the ignition does not')],
     words: [
+      'rev|revved|revs|revving|scream|screamed|roar|roared|race|raced|howled|soared|flew up|shot up|climb|climbed + throttle shut|throttle closed|shut throttle|closed throttle|heavens|roof|limit|itself|own|air leak|sucking air|intake gasket|would not stop|stuck|not come down|not come back|seal|terrifying|ignition off|let go of throttle - drive up|hill|screamed at me|noise',
+      'air leak|sucking air|drawing air|crank seal|intake leak|intake gasket + idle|rev|revs|throttle|lean|race|hang',
+      'throttle|idle|revs + would not come down|not come down|hung up|hanging up|hangs|stays up|stayed up|kept rising|keeps rising|not drop',
       'cover|block|smother|choke|bung|stop up|plate|board|cloth + inlet|intake|bellmouth|carburettor mouth|air horn + stop|shut down|shut it|will not|would not|engine|start|in case|ready|kill',
       'shut down|shut off|switch off|turn off|stop it|kill it|kill engine + refuse|would not|will not|no way|how|means|not wired|cannot|failed|ignored|kept',
       'pinned open|stuck open|jammed open|wide open + throttle|cable|slide|scream|engine|revs|carburettor',

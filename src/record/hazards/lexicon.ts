@@ -76,11 +76,11 @@ export const CLASSES: Readonly<Record<string, string>> = {
     'burn|burnt|sand|sanded|sanding|scrape|scraped|strip|stripped|rub back|rub down|rubbed back|rubbed down|burn off|burnt off|blast|sandblast|sandblasted|grind|ground back|ground down|ground off|ground it|flat back|flatted|feather|feathered edge|flap disc|flap wheel|heat gun|take paint off|took paint off|wire brush|file|chip|flatting|dry paper|wet and dry|paint removed|remove paint|abrade|scuff|rub old',
   heatverb: 'heat|warm|bake|torch',
   heatword:
-    'hot|hotter|burn|burnt|burning|scald|glow|glowing|red hot|piping hot|smoking hot|too hot|scorch|still warm|baking|roasting',
+    'hot|hotter|burnt hand|scald|glow|glowing|red hot|piping hot|smoking hot|too hot|scorch|still warm|baking|roasting',
   carryword:
-    'lift|carry|lug|heave|hump|haul|manhandle|lifted|carried|pick up|shift|weigh|drag|manoeuvre|shoulder|lifted out|set down',
+    'lift|carry|=lug|=lugged|=lugging|heave|hump|haul|manhandle|lifted|carried|pick it up|pick her up|shift|weigh|drag|manoeuvre|shoulder|lifted out|set down',
   heavything:
-    'engine|motor|gearbox|axle|rear axle|back axle|door|doors|flywheel|battery|cylinder block|van|wheel and tyre|bonnet|power unit|crankcase|vice|lathe|press|dynamo|radiator|wheel|tank|seat|compressor|body|chassis|lump',
+    'engine|motor|gearbox|axle|rear axle|back axle|door|doors|flywheel|battery|cylinder block|wheel and tyre|power unit|crankcase|lathe|=press|compressor|body|chassis|lump',
   mixword: 'mix|mixture|premix|petroil|ratio|two stroke|stroke oil|oil in petrol',
   stir: 'mix|pour|shake|stir|swirl|add|measure|blend|dose|tip',
   volt6: 'six volt|six volts|6 volt|6 volts|6 v|6v|six v',
@@ -92,6 +92,8 @@ export const CLASSES: Readonly<Record<string, string>> = {
 
 /** Sayings whose words are not what they seem; they are taken out before anything is looked for. */
 export const SAYINGS: readonly string[] = [
+  'fine as smoke',
+  'hot water rises',
   'heat shield',
   'spring balance',
   'spring washer',

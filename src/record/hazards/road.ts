@@ -32,6 +32,8 @@ export const roadHazards: Hazard[] = [
       PRACTICE('Short, slow, empty road, second person, nuts checked after the first few hundred metres'),
     ],
     words: [
+      'first outing|outing|out of gate|round by|stops from walking pace|brake test|braking test|bedding in|bed in brakes|three stops|proper run|longer run|maiden run|trip to|maiden trip|ran to + yard|mill|left|go further|road|lane|mile|brakes|linings|village|back|walking pace|first|gate - bench|stands',
+      'drive|drove|driving|ran|run|went + mile|miles|km|round block|round village|village|valley|coast|moor|church|mill|bridge|downhill|uphill|traffic|roundabout|bend|bends|corner|corners|speed|straight - run out|ran out|fuel ran|rain|post|bus|lorry|delivered|van round with bread|bakery|registered|drive shaft|drive belt|drive chain|drive sprocket|drilled',
       'took it|took her|take it|take her|had her|had it|been + mile|miles|spin|lane|road|round village|down to|up to|out on|along|kilometre|corner - apart|off|bearing|out of|to bits|to pieces|photograph',
       'flat out|on level|timed|against clock|measured mile|between posts|stopwatch|top speed|acceleration + #speed|level|gear|hill|speed|posts|second|seconds|run|road|km|mph|flat - bench|dial|cam|camshaft|valve|point|surface plate',
       'steers|steering|handles|handling|rattles|pulls|wanders + road|lane|speed|corner|bend|point her|down lane|straight|bump|drive|drove',
@@ -71,6 +73,7 @@ export const roadHazards: Hazard[] = [
     defersTo: roadLaw,
     sources: [PRACTICE('Roads without fast traffic, pull in often')],
     words: [
+      'held up|holding up|hold up|backed up|backing up + valley|traffic|everyone|everybody|road|bus|lorry|lane|cars|hill|village|whole|behind - hold up light|axle|jack|stand|bracket|delivery|parcel|customs|project',
       'trunk road|main road|fast road + everything|bus|wanted past|past|combine|lorry|slow|traffic|us|me',
       'wanted past|pass us|pass me|get past|come past|overtake|let past|passing us + road|bus|car|cars|lorry|traffic|everything|lane|hill',
       'tractor|lorry|bus|truck|car|cars|traffic|queue|coach|wagon|motorist|cyclist + behind me|behind us|behind|up behind|on my tail|on bumper|tailgate|overtake|overtook|flashing|hooting|horn|stuck behind|past me|past us|impatient - pull|towed|tow|rope|parked|van behind shed|van is behind|seat behind|bulkhead|panel behind|loom behind|wire behind|tractor pull',
@@ -99,6 +102,7 @@ export const roadHazards: Hazard[] = [
     defersTo: 'traffic law on phones, screens and cameras in vehicles',
     sources: [PRACTICE('The driver never touches the camera')],
     words: [
+      'camera|phone|gopro|lens|mic|microphone|recorder|filming|film|footage + bend|bends|corner|corners|road|traffic|lane|hill|chest|strapped|adjusting|adjust|looking|glance|glanced|speed|gear|driving|drive|drove|steering|wheel|dash|mirror - film of|oil film|wheel bearing|flywheel|shed|bench|puller|photo|photograph|camera lens price|wheel off|hub|drum|brake|scan|phone call|phoned',
       'one handed|one hand|single handed + film|filmed|camera|phone|drive|drove|wheel|windscreen|video|steer',
       'phone|camera|gopro|lens|recorder + left hand|right hand|one hand|in hand|in my hand|shaky|junction|mirror|helmet|mounted|bonnet|handlebar|dashboard|dash|on bars|round corner|on move|while moving|at wheel|knees - bench|under van|torch|notebook|photograph every|label|drawing|loom',
       'film|filmed|shoot|shot|video|record + on move|while moving|while driving|as i drove|as i went|from seat|from cab|from saddle|at same time|out of window|over shoulder|riding along',

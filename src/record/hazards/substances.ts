@@ -126,6 +126,7 @@ export const substanceHazards: Hazard[] = [
     defersTo: label,
     sources: [SKIN, USED_OIL_IARC],
     words: [
+      'gear oil|gearbox oil|old oil|old gear oil|sump oil|used oil|black oil|hypoid + catch|drain|tin|tray|pan|drum|bottle|out|hands|arms|skin|floor|soaked|can - level plug|should reach|@money|takes|sae|order',
       'sump oil|old gearbox oil|black oil|gearbox oil|engine oil|dirty oil|oil like tar|axle oil|old grease + wore|arm|arms|hands|face|skin|tar|sleeve|hair|tray|drain|pan|black|thick|out',
       'used oil|old oil|waste oil|oil change|drain oil|oil drain|sump plug|drain plug|dirty oil|black oil|engine oil + @drainword|drain|catch|tray|out|black|hand|glove|bench|tip|old|wrist|hot|can|floor|used - petrol tank|fuel tank|@money|radiator',
       'gearbox oil|sump|engine oil|axle oil|primary oil|diff oil|chaincase oil|transmission oil + drain|empty|drop|run out|black|hot|catch|change|hand - @money|fill level|order|under|in below',

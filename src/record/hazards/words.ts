@@ -16,7 +16,7 @@ import { formsOf, isSkipped, type Token, tokenise } from './language.ts';
 /** Words between the first and the last of a rule. */
 const WINDOW = 10;
 /** Words round the first within which an exception counts. */
-const EXCEPTION_WINDOW = 8;
+const EXCEPTION_WINDOW = 10;
 /** Empty places between the fields of a step, and between two captions or tools. */
 const FIELD_GAP = 3;
 

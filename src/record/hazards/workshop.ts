@@ -32,11 +32,13 @@ export const workshopHazards: Hazard[] = [
     defersTo: 'the vehicle maker’s procedure and the rated load of the compressor',
     sources: [PRACTICE('Tool made for the spring; force let off slowly')],
     words: [
+      'under spring load|spring pressure|under load of spring|spring tension|spring under tension|strong spring|springs behind|came out like bullet|like a bullet|flew like|spring load',
+      'retaining ring|retaining clip|spring clip + off|remove|out|flew|fly|pop|plier|eyes|cup - handle|spring clip and',
       'lever|prise|pry|stretch|hook|unhook|pull|ease + shoe|shoes + spring|over post|post|anchor|spring will|let go - drawer',
       'spring + flew|gone|vanished|shot|ping|pinged|freezer|rafters|ceiling|across|past|lost it|eye|face|escape|bench|hit - spring sale|order|clean',
       'spring compressor|compressor + spring|strut|damper|coil|evenly',
       'pressure plate|clutch cover|clutch screw|clutch bolts|clutch springs|spring cup|spring retainer|cotters|valve collet + undo|screw|turn at time|bolt|evenly|slacken|spring|release|out|little by little',
-      'spring|springs + let go|behind|underneath|pull off|post|tool|slice|whack|thumb|stretch|hold down|held|keep hold|launch|recoil|escape|hook|kickstart - @season|order|@money|seat|spring clean|free length|box',
+      'spring|springs + let go|pull off|post|tool|slice|whack|thumb|stretch|hold down|held|keep hold|launch|recoil|escape|hook|kickstart - @season|order|@money|seat|spring clean|free length|box',
       'return spring|brake spring|shoe spring|clutch spring|valve spring|coil spring|leaf spring|tension spring|suspension spring|torsion bar|torsion spring|kickstart spring|recoil spring|spring compressor|spring plier|spring clamp|spring hook|mainspring|governor spring|road spring|front spring|rear spring|starter spring|snap ring|snapring|circlip|e clip|c clip|collet|valve spring - @money|@paper|tin|order|in box|count|spring clean|free length|is sound|are sound',
       'spring + unhook|hook|stretch|compress|squeeze|release|tension|under load|load|fly|flew|pull|pliers|bite|bit|wind|unwind|slack|preload|ping|shot|past my ear|let go|ease|clamp|prise|pry|off|wound|fling|expand|unload|stronger - @season|spring clean|seat spring|spring water|@paper|box spring|spring washer|@money|leak|in ledger|spring balance',
       'circlip|snap ring|collet + ping|fly|squeeze|out|pliers|off|remove|fit|palm|rafter|tap',
@@ -66,6 +68,7 @@ export const workshopHazards: Hazard[] = [
     defersTo: 'the compressor maker’s instructions and local rules for pressure vessels',
     sources: [AIR_242],
     words: [
+      '#bar|#psi + pipe|hose|blockage|jet|hole|shot|through|blow|line|crud|dirt|into - tyre|tire|tube|bead|compression|cylinder|oil pressure|gauge reads|radiator cap',
       'air at|air gun|blow gun|air nozzle|air blast|air from compressor|air from line + hole|jet|part|dry|bar|#bar|#psi|oil|drum|chip',
       'six bar|eight bar|ten bar|100 psi|ninety psi + air|hole|blow|jet|hose|dry|part|gun',
       'air hose|airline|air line|line at|air + psi|#psi|drilling|oilway|hole|blow|whistle|whistles|can of - air gap|air leak|tyre|compression',
@@ -132,6 +135,8 @@ export const workshopHazards: Hazard[] = [
     defersTo: toolMaker,
     sources: [GRINDER_GUARDS, PRACTICE('Glasses and a face shield for wire wheels')],
     words: [
+      'wire wheeled|wire wheeling|wire brushed|wire cupped|flap disced|sanded with disc|slitting disc|cutting disc|cut off saw',
+      'wire wheel|wire brush|cup brush|flap|disc + mask|masks|evening|axle|chassis|whole|rust',
       'linish|linished|linishing|linisher|disc cutter|carbide burr|buffer|bench buffer|sander|wire brush on drill|wheel brush|slitting wheel|cut off disc|flapwheel|grindstone|tool post grinder - @money|buffer stop|buffer solution',
       '=sparks + wall|everywhere|fly|flew|shower|up wall - spark plug|battery|magneto',
       'disc|discs|blade + bolt|zip|cut|millimetre|mm|slice|nick|rust|stud|weld|rivet|head off|spark|abrasive|1 mm|grit - brake disc|friction disc|clutch disc|disc brake|clutch plate|order|parking disc|knife blade|blade fuse|blade connector|hacksaw|feeler|wiper blade|fan blade',
@@ -164,7 +169,7 @@ export const workshopHazards: Hazard[] = [
     sources: [PRACTICE('Work clamped, no gloves')],
     words: [
       'drill|drilled|drilling|drill bit|pillar drill|drill press|twist drill|centre drill|step drill|hand drill - drill into archive|@paper|archive|fire drill|@money|order|wire wheel|school',
-      'ream|reamer|countersink|hole saw|burr|extractor + drill|bit|stud|bush|hole|machine|turn|mm',
+      'ream|reamer|countersink|hole saw|burr|extractor + drill|bit|stud|hole|machine|mm',
       'bit + snap|grab|break through|chuck|hole|mm|stud|extractor|swarf|speed - bit of|little bit|bit left|bit more|bit too|bit better',
       'swarf|break through + drill|bit|hole|cutting oil|speed',
       'chuck + key|bit|hand|drill|spin',
@@ -190,6 +195,8 @@ export const workshopHazards: Hazard[] = [
     defersTo: 'the press or puller maker’s rated load and the bearing maker’s fitting instructions',
     sources: [PRACTICE('No hammer on a hardened race; shield round a press')],
     words: [
+      'bearing driver|seal driver|drift|lump hammer|copper hammer|club hammer|big hammer|ball pein|sledge|persuader',
+      'squeeze|squeezed|force|forced|wound in|pulled in + bush|bearing|race|seal + press|vice|threaded rod|stud|long bolt',
       'tap|taps|tapped|knock|knocked|drift|=drove + bearing|race|half shaft|gudgeon|pin|bush|cup|cone|seal|stub axle|cotter - bearing tap|fuel tap|by hand|drain tap|drill and tap|tap hole|water',
       'shock + bolt|puller|taper|hammer|sharp - shock absorber',
       'crank|crankshaft|flywheel + =press|press apart|tonnes|tons|pulled apart - by hand',
@@ -222,7 +229,7 @@ export const workshopHazards: Hazard[] = [
     defersTo: 'the bearing maker’s highest temperature and fitting instructions',
     sources: [PRACTICE('Oven or hot plate and a thermometer, no flame')],
     words: [
-      '@heatverb|hot plate|hotplate|oven|oil bath|induction heater|freezer|blow torch|blowtorch|blowlamp|propane|torch|heat gun|upturned bulb|boiling water|gas ring|#hot + bearing|race|casing|crankcase|journal|bush|gudgeon|hub|ring gear|sleeve|liner|piston|small end|housing|case half|shaft|interference|case half|drop out|fell in|drop in - weather|@paper|warm up engine|idle|running|too hot|brake drum|after run|blue|warm water|hot water|degree crank|crank|engine warm',
+      '@heatverb|hot plate|hotplate|oven|oil bath|induction heater|freezer|blow torch|blowtorch|blowlamp|propane|torch|heat gun|upturned bulb|boiling water|gas ring|#hot + bearing|race|casing|crankcase|journal|bush|gudgeon|hub|ring gear|sleeve|liner|piston|small end|housing|case half|shaft|interference|case half - weather|@paper|warm up engine|idle|running|too hot|brake drum|after run|blue|warm water|hot water|degree crank|crank|engine warm',
       'bearing + hot|heat|oven|freezer|warm|oil bath|degrees - been hot|blue|run hot|hot topic|warm water|hot water|degree crank|crank|engine warm',
       'heat|oven|hot + shrink fit|shrink|interference fit|drop on|slip on|falls out of own weight - warm water|hot water|degree crank|crank|engine warm',
     ],
@@ -288,11 +295,13 @@ export const workshopHazards: Hazard[] = [
       { what: 'Limit over 8 hours', figure: '90 dB(A)', body: 'OSHA', mark: 'found' },
     ],
     words: [
+      'ears|ear + singing|ring|ringing|hurt|buzz|buzzing|whistle|plugged|muffs|defenders',
+      'rattle gun|impact wrench|impact driver|windy gun|air hammer|nut runner',
       'loud|deafening|ear splitting|earsplitting|ear muffs|ear defenders|ear plugs - out loud|read|clear|loud shirt|say',
       'baffle|silencer|muffler + without|no|missing|off|loud|out|open - thread|weld|bracket|order|@money',
       'ear defender|ear plug|ear protection|ears ring|ears ringing|ears whistling|deaf|deafening|hearing protection|earplugs|ear muffs',
       '#loud',
-      'loud|noise|noisy|racket|din|roar|ring + silencer|muffler|exhaust|ears|engine|shed|hammer|chisel|grinder|open pipe|straight through|tin - starlings|bearing noise|crowd|noise from bearing|ring gear|piston ring|colour|ringed',
+      'loud|noise|noisy|racket|din|roar + silencer|muffler|exhaust|ears|engine|shed|hammer|chisel|grinder|open pipe|straight through|tin - starlings|bearing noise|crowd|noise from bearing|ring gear|piston ring|colour|ringed',
       'air chisel|needle gun|panel beating|planish|planished|open exhaust|straight through exhaust|no silencer|without silencer|no muffler|sandblast|impact gun',
     ],
   },
