@@ -1,174 +1,99 @@
 import type { Figure } from './contract.ts';
-import { fromSi, type Quantity, toSi, UNITS, type UnitId, unitSymbol, unitsOf } from './units.ts';
+import { fromSi, type Quantity, toSi, type UnitId, unitSymbol, unitsOf } from './units.ts';
 
 export type Reading = { ok: true; figure: Figure; unit: UnitId } | { ok: false; message: string };
 
-/** Spellings that differ from the ids by more than case, dots, spaces, plural and a raised figure. */
-const SPELLINGS: Readonly<Record<string, string>> = {
-  '"': 'in',
-  inch: 'in',
-  inche: 'in',
-  "'": 'ft',
-  foot: 'ft',
-  feet: 'ft',
-  metre: 'm',
-  meter: 'm',
-  millimetre: 'mm',
-  millimeter: 'mm',
-  mile: 'mi',
-  l: 'l',
-  litre: 'l',
-  liter: 'l',
-  cc: 'cm3',
-  ccm: 'cm3',
-  '°': 'deg',
-  degree: 'deg',
-  o: 'deg',
-  rev: 'turn',
-  sec: 's',
-  second: 's',
-  minute: 'min',
-  hour: 'h',
-  kmh: 'km/h',
-  kph: 'km/h',
-  'mi/h': 'mph',
-  'rev/min': 'rpm',
-  'r/min': 'rpm',
-  lbf·ft: 'lbfft',
-  lbft: 'lbfft',
-  ftlb: 'lbfft',
-  ftlbf: 'lbfft',
-  lbin: 'lbfin',
-  inlb: 'lbfin',
-  kgm: 'kgfm',
-  bhp: 'hp',
-  ch: 'ps',
-  cv: 'ps',
-  '°c': 'degc',
-  c: 'degc',
-  '°f': 'degf',
-  f: 'degf',
-  percent: '%',
-  ':1': ':1',
-  to1: ':1',
-  mpgus: 'usmpg',
-  mpgimp: 'impmpg',
-};
+/** Spellings that differ from a unit's id by more than case, dots, blanks, a raised figure and the plural's s. */
+const SPELLINGS: Readonly<Record<string, string>> = Object.fromEntries(
+  `in " inch inche|ft ' foot feet|m metre meter|mm millimetre millimeter|mi mile|l litre liter|cm3 cc ccm|gal gallon|pt pint
+|qt quart|floz oz fluidounce fluidoz|deg ° degree|turn rev|s sec second|min minute|h hour|km/h kmh kph|mph mi/h|rpm rev/min
+|lbfft lbft ftlb ftlbf|lbfin lbin|kgfm kgm|hp bhp|degc °c c|degf °f f|% percent`
+    .split('|')
+    .flatMap((row) => {
+      const [id = '', ...others] = row.trim().split(' ');
+      return others.map((other) => [other, id]);
+    }),
+);
 
-const AMBIGUOUS: Readonly<Record<string, string>> = {
-  gal: 'gallon',
-  qt: 'quart',
-  pt: 'pint',
-  floz: 'fluid ounce',
-  oz: 'fluid ounce',
-};
-
-const squash = (text: string) =>
+/** "US gallons", "gal. US" and the id "US gal" come to the same: usgal. */
+const squash = (text: string): string =>
   text
     .toLowerCase()
-    .replace(/gallons?/, 'gal')
-    .replace(/pints?/, 'pt')
-    .replace(/quarts?/, 'qt')
-    .replace(/fluid ounces?/, 'floz')
     .replace(/imperial|british|\buk\b/, 'imp')
     .replace(/²/g, '2')
     .replace(/³/g, '3')
-    .replace(/[\s.·*^()]|per(?=\s)/g, '')
-    .replace(/^(.+?)(us|imp)$/, '$2$1');
+    .replace(/[\s.·*]/g, '')
+    .replace(/^(.+)(us|imp)$/, '$2$1');
 
-type Found = UnitId | { message: string } | undefined;
-
-function findUnit(text: string, quantity: Quantity): Found {
-  const plain = squash(text);
-  const spellings = [plain, plain.replace(/s$/, '')];
-  for (const one of spellings) {
-    const wanted = quantity === 'angle' && one === "'" ? 'arcmin' : (SPELLINGS[one] ?? one);
-    const unit = unitsOf(quantity).find((id) => squash(id) === wanted);
-    if (unit) return unit;
+/** The unit that a text names; throws the message where it names none or two. */
+function unitNamed(text: string, quantity: Quantity): UnitId {
+  const units = unitsOf(quantity);
+  const [, land = '', word = ''] = /^(us(?=\D)|imp|)(.*)$/.exec(squash(text)) ?? [];
+  for (const one of [word, word.replace(/s$/, '')]) {
+    // A prime is a foot of length and a minute of arc.
+    const spelt = quantity === 'angle' && one === "'" ? 'arcmin' : (SPELLINGS[one] ?? one);
+    const found = [one, spelt].flatMap((w) => units.find((id) => squash(id) === land + w) ?? [])[0];
+    if (found) return found;
+    const two = units.filter((id) => [`us${spelt}`, `imp${spelt}`].includes(squash(id)));
+    if (two.length && !land)
+      throw `“${text.trim()}” may be US or imperial, which differ by a fifth or less. Write ${two.join(' or ')}.`;
   }
-  const word = quantity === 'volume' ? AMBIGUOUS[spellings[1] ?? ''] : undefined;
-  if (word) {
-    const id = plain === 'oz' || plain === 'floz' ? 'fl oz' : plain.replace(/s$/, '');
-    const size = (land: string) => {
-      const mL = fromSi(toSi(1, 'volume', `${land} ${id}` as UnitId), 'volume', 'mL');
-      return mL < 1000 ? `${mL.toFixed(1)} mL` : `${(mL / 1000).toFixed(2)} L`;
-    };
-    return {
-      message: `A ${word} is ${size('US')} in the United States and ${size('imp')} in Britain. Write US ${id} or imp ${id}.`,
-    };
-  }
-  if (plain.endsWith('mpg') && quantity === 'use')
-    return { message: 'Miles a gallon differ by 20 % between the two gallons. Write US mpg or imp mpg.' };
-  for (const other of Object.keys(UNITS) as Quantity[]) {
-    if (unitsOf(other).some((id) => squash(id) === (SPELLINGS[plain] ?? plain)))
-      return {
-        message: `“${text.trim()}” is a unit of ${other}; a ${quantity} is wanted here, ${list(quantity)}.`,
-      };
-  }
-  return undefined;
+  const some = units.filter((u) => unitSymbol(u)).slice(0, 4);
+  throw `“${text.trim()}” is no unit of ${quantity}. Write the figure ${some.length ? `in ${some.join(', ')}` : 'without a unit'}.`;
 }
 
-function list(quantity: Quantity): string {
-  const units = unitsOf(quantity).filter((u) => u !== 'n' && u !== '1');
-  return units.length ? `in ${units.slice(0, 4).join(', ')}` : 'without a unit';
-}
-
-/** One number in digits; a message where comma and point leave two readings. */
-function number(text: string): number | string {
-  const mixed = /^(?:(\d+)[ -]+)?(\d+)\/(\d+)$/.exec(text);
-  if (mixed) return Number(mixed[1] ?? 0) + Number(mixed[2]) / Number(mixed[3]);
+/** One number in digits; throws where comma and point leave two readings. */
+function number(text: string): number {
   const t = text.replace(/ /g, '').replace(/[.,]$/, '');
   if (/^[1-9]\d{0,2},\d{3}$/.test(t))
-    return `“${t}” may be ${t.replace(',', '.')} or ${t.replace(',', '')}. Write one of these.`;
-  if (/^\d*[.,]?\d+$/.test(t)) return Number(t.replace(',', '.'));
-  if (/^\d{1,3}(,\d{3})+(\.\d+)?$/.test(t)) return Number(t.replace(/,/g, ''));
-  if (/^\d{1,3}(\.\d{3})+(,\d+)?$/.test(t)) return Number(t.replace(/\./g, '').replace(',', '.'));
-  return Number.NaN;
+    throw `“${t}” may be ${t.replace(',', '.')} or ${t.replace(',', '')}. Write one of these.`;
+  const [decimal, group] =
+    t.lastIndexOf(',') > t.lastIndexOf('.') && !/,.*,/.test(t) ? [',', '.'] : ['.', ','];
+  const [whole = '', part = '', more] = t.split(/\.\d*\./.test(t) ? '\0' : decimal);
+  const mark = /\.\d*\./.test(t) ? '.' : group;
+  const digits = new RegExp(`^\\d{1,3}(\\${mark}\\d{3})+$`).test(whole) ? whole.split(mark).join('') : whole;
+  return more === undefined && /^\d*$/.test(digits + part) && digits + part !== ''
+    ? Number(`${digits || 0}.${part || 0}`)
+    : Number.NaN;
 }
 
-const NUMBER = /^([+-]?) *(\d+[ -]+\d+\/\d+|\d+\/\d+|\d{1,3}(?: \d{3})+(?!\d)(?:[.,]\d+)?|[\d.,]+)\s*/;
+const NUMBER = /^([+-]?) *(?:(?:(\d+)[ -]+)?(\d+)\/(\d+)|(\d{1,3}(?: \d{3})+(?!\d)(?:[.,]\d+)?|[\d.,]+))\s*/;
 
 interface Part {
   x: number;
   unit: UnitId | undefined;
 }
 
-/** A number and its unit, or several in a row (5 ft 3 in). Throws the message as text. */
+/** A number and its unit, or two in a row (5 ft 3 in). Throws the message as text. */
 function part(text: string, quantity: Quantity): Part {
-  const head = NUMBER.exec(text);
-  const x = head ? number(head[2] ?? '') : Number.NaN;
-  if (typeof x === 'string') throw x;
-  if (!head || !Number.isFinite(x)) throw '';
-  const sign = head[1] === '-' ? -1 : 1;
-  const rest = text.slice(head[0].length);
-  if (rest === '') return { x: sign * x, unit: undefined };
-  const unit = findUnit(rest, quantity);
-  if (typeof unit === 'string') return { x: sign * x, unit };
-  const split = /^([^\d]+)(\d.*)$/.exec(rest);
-  const first = split ? findUnit(split[1] ?? '', quantity) : undefined;
-  if (split && typeof first === 'string' && ['length', 'angle', 'mass', 'time'].includes(quantity)) {
-    const tail = part(split[2] ?? '', quantity);
-    const tailUnit = tail.unit ?? (first === 'ft' ? 'in' : first);
-    if (toSi(1, quantity, tailUnit) < toSi(1, quantity, first)) {
-      const sum = toSi(x, quantity, first) + toSi(tail.x, quantity, tailUnit);
-      return { x: sign * fromSi(sum, quantity, tailUnit), unit: tailUnit };
-    }
+  const [all = '', sign, whole = 0, over, under, digits = ''] = NUMBER.exec(text) ?? [];
+  const size = over ? Number(whole) + Number(over) / Number(under) : number(digits);
+  const x = sign === '-' ? -size : size;
+  if (!Number.isFinite(x)) throw '';
+  const rest = text.slice(all.length);
+  if (rest === '') return { x, unit: undefined };
+  const [, first, second] = /^([^\d]+)(\d.*)$/.exec(rest) ?? [];
+  if (first && second && /length|angle|mass|time/.test(quantity)) {
+    const unit = unitNamed(first, quantity);
+    const tail = part(second, quantity);
+    const small = tail.unit ?? (unit === 'ft' ? 'in' : unit);
+    if (toSi(1, quantity, small) < toSi(1, quantity, unit))
+      return {
+        x: fromSi(toSi(x, quantity, unit), quantity, small) + (sign === '-' ? -tail.x : tail.x),
+        unit: small,
+      };
   }
-  throw (
-    unit?.message ?? `“${rest.trim()}” is not a unit that is known here. Write the figure ${list(quantity)}.`
-  );
+  return { x, unit: unitNamed(rest, quantity) };
 }
 
 /** "25:1", "1:25" and "1 in 7"; tooth counts "35/9 x 28/15" of a ratio. */
 function pairs(text: string, quantity: Quantity): Part | undefined {
-  if (quantity !== 'mixture' && quantity !== 'slope' && quantity !== 'ratio') return undefined;
-  const factors = text.split(/\s*[x×*]\s*/).map((f) => /^([\d.,]+)\s*(?:\/|:|in)\s*([\d.,]+)$/.exec(f));
-  if (factors.length > 1 && quantity !== 'ratio') return undefined;
+  if (!/mixture|slope|ratio/.test(quantity)) return undefined;
   let x = 1;
-  for (const f of factors) {
-    if (!f) return undefined;
-    const [a, b] = [number(f[1] ?? ''), number(f[2] ?? '')];
-    if (typeof a === 'string' || typeof b === 'string') throw typeof a === 'string' ? a : b;
+  for (const factor of text.split(/\s*[x×*]\s*/)) {
+    const [, left, right] = /^([\d.,]+)\s*(?:\/|:|in)\s*([\d.,]+)$/.exec(factor) ?? [];
+    if (!left || !right) return undefined;
+    const [a, b] = [number(left), number(right)];
     x *= quantity === 'mixture' ? Math.max(a, b) / Math.min(a, b) : quantity === 'slope' ? b / a : a / b;
   }
   return { x, unit: quantity === 'slope' ? '1 in' : ':1' };
@@ -185,42 +110,36 @@ function pairs(text: string, quantity: Quantity): Part | undefined {
 export function parseFigure(text: string, quantity: Quantity, fallback: UnitId): Reading {
   const clean = text
     .replace(/[¼-¾⅐-⅞]/g, (c) => ` ${c.normalize('NFKC').replace('⁄', '/')}`)
-    .replace(/[\u00a0\u2000-\u200a\u202f\t\n]/g, ' ')
-    .replace(/[\u2212\u2013]/g, '-')
+    .replace(/\s/g, ' ')
+    .replace(/[−–]/g, '-')
     .replace(/′′|''|[″”“]/g, '"')
     .replace(/[′’]/g, "'")
     .replace(/\+\s*\/?\s*-/g, '±')
     .trim();
   const [mainText = '', pmText, more] = clean.split(/\s*±\s*/);
   try {
-    if (more !== undefined) throw '';
-    const relative = pmText?.endsWith('%') && !/%$/.test(mainText) && fallback !== '%';
-    const pm = pmText
-      ? part(relative ? pmText.slice(0, -1).trim() : pmText, relative ? 'count' : quantity)
-      : undefined;
+    if (more !== undefined || pmText === '') throw '';
+    const share = pmText?.endsWith('%') && !mainText.endsWith('%') && fallback !== '%';
+    const pm = pmText && (share ? part(pmText.slice(0, -1).trim(), 'count') : part(pmText, quantity));
     const main = pairs(mainText, quantity) ?? part(mainText, quantity);
-    const unit = main.unit ?? (relative ? undefined : pm?.unit) ?? fallback;
-    const si = toSi(main.x, quantity, unit);
+    const unit = main.unit ?? (pm && !share && pm.unit) ?? fallback;
+    const si = toSi(main.x, quantity, unit || fallback);
     if (!Number.isFinite(si) || !Number.isFinite(main.x)) throw '';
-    if (!pm) return pmText === '' ? fail(text, fallback) : { ok: true, figure: { si }, unit };
+    if (!pm) return { ok: true, figure: { si }, unit: unit || fallback };
     if (pm.x < 0) throw 'Write a ± without a sign of its own.';
-    const pmUnit = pm.unit ?? unit;
+    const pmUnit = (!share && pm.unit) || unit || fallback;
     const at = fromSi(si, quantity, pmUnit);
-    const half = relative
-      ? (Math.abs(si) * pm.x) / 100
-      : Math.abs(toSi(at + pm.x, quantity, pmUnit) - toSi(at - pm.x, quantity, pmUnit)) / 2;
+    const ends = [at + pm.x, at - pm.x].map((end) => toSi(end, quantity, pmUnit));
+    const half = share ? (Math.abs(si) * pm.x) / 100 : Math.abs((ends[0] ?? 0) - (ends[1] ?? 0)) / 2;
     if (!Number.isFinite(half)) throw 'The ± is as large as the figure itself.';
-    return { ok: true, figure: { si, pm: half }, unit };
+    return { ok: true, figure: { si, pm: half }, unit: unit || fallback };
   } catch (message) {
     if (typeof message !== 'string') throw message;
-    return message ? { ok: false, message } : fail(text, fallback);
+    const sample = fallback === ':1' ? '25:1' : `12.5 ${unitSymbol(fallback)}`.trim();
+    return {
+      ok: false,
+      message:
+        message || `“${text.trim()}” is not a figure. Write digits and one decimal mark, such as ${sample}.`,
+    };
   }
-}
-
-function fail(text: string, unit: UnitId): Reading {
-  const sample = unit === ':1' ? '25:1' : unit === '1 in' ? '1 in 7' : `12.5 ${unitSymbol(unit)}`.trim();
-  return {
-    ok: false,
-    message: `“${text.trim()}” is not a figure. Write digits and one decimal mark, such as ${sample}.`,
-  };
 }
