@@ -10,5 +10,6 @@ const chapter = join(root, 'chapter');
 const scratch = join(root, 'scratch');
 const journal = await Journal.open(join(scratch, 'journal.jsonl'), chapter);
 const { pictures } = await findPictures(join(root, 'camera'));
+process.stdout.write('.');
 await takeIn(pictures, { chapter, scratch, journal, longest_px: 400, clock_s: 0 });
 await addLines(journal, { folder: chapter });
