@@ -1,4 +1,4 @@
-import type { Chapter, Fault, LedgerLine, Order, Part, Series, Supporter } from './types.ts';
+import type { Chapter, Fault, LedgerLine, Order, Part, RefitLine, Series, Supporter } from './types.ts';
 
 /**
  * What may be seen by readers: without held chapters and everything that hangs on them, without private notes, and
@@ -16,6 +16,16 @@ export function asPublished(series: Series): Series {
   const onlyHeld = (order: Order): boolean =>
     order.lines.length > 0 && order.lines.every((line) => out(line.chapter));
 
+  const faults = series.faults.flatMap((fault) => publishedFault(fault, out) ?? []);
+  const refit = series.refit
+    .filter((line) => !out(line.opened.chapter))
+    .map((line) => {
+      if (!line.closed || !out(line.closed.chapter)) return line;
+      const { closed: _closed, how: _how, ...open } = line;
+      return open;
+    });
+  const mentioned = new Set(chapters.flatMap((chapter) => chapter.parts.map((mention) => mention.to)));
+
   return {
     ...series,
     chapters: chapters.map(publishedChapter),
@@ -23,21 +33,16 @@ export function asPublished(series: Series): Series {
     orders: series.orders
       .filter((order) => !onlyHeld(order))
       .map((order) => ({ ...order, lines: linesOf(order) })),
-    parts: series.parts.map((part) =>
-      publishedPart({ ...part, lines: namedLines(linesOf(part), part.id) }, out),
-    ),
-    faults: series.faults.flatMap((fault) => publishedFault(fault, out) ?? []),
+    parts: series.parts.flatMap((part) => {
+      const lines = linesOf(part).filter((line) => line.part === part.id);
+      return publishedPart(part, lines, { out, mentioned, faults, refit });
+    }),
+    faults,
     supporters: series.supporters
       .filter((one) => one.consent)
       .map((one) => ({ ...one, chapters: one.chapters.filter((id) => released.has(id)) })),
     unnamedSupporters: series.supporters.filter((one) => !one.consent).length,
-    refit: series.refit
-      .filter((line) => !out(line.opened.chapter))
-      .map((line) => {
-        if (!line.closed || !out(line.closed.chapter)) return line;
-        const { closed: _closed, how: _how, ...open } = line;
-        return open;
-      }),
+    refit,
     corrections: series.corrections.filter((one) => !out(one.chapter)),
     measurements: series.measurements.filter((one) => !out(one.chapter)),
     due: series.due
@@ -65,14 +70,27 @@ function publishedLine(line: LedgerLine, out: Held): LedgerLine | undefined {
   return { ...rest, item: 'Not yet published' };
 }
 
-function namedLines(lines: readonly LedgerLine[], part: string): LedgerLine[] {
-  return lines.filter((line) => line.part === part);
+interface Around {
+  out: Held;
+  /** Parts that released chapters link to. */
+  mentioned: ReadonlySet<string>;
+  faults: readonly Fault[];
+  refit: readonly RefitLine[];
 }
 
-function publishedPart(part: Part, out: Held): Part {
-  if (!out(part.fittedIn)) return part;
-  const { fittedIn: _fitted, ...rest } = part;
-  return rest.status === 'fitted' ? { ...rest, status: 'arrived' } : rest;
+/** A part that only held chapters tell of is left out; one that a held chapter fitted has, for readers, only arrived. */
+function publishedPart(part: Part, lines: LedgerLine[], { out, mentioned, faults, refit }: Around): Part[] {
+  const heldOnly =
+    out(part.fittedIn) || (part.lines.length > 0 && part.lines.every((line) => out(line.chapter)));
+  if (heldOnly && lines.length === 0 && !mentioned.has(part.id)) return [];
+  const { fittedIn, neededFor, ...rest } = part;
+  const waits = neededFor?.filter(
+    (id) => faults.some((one) => one.id === id) || refit.some((one) => one.id === id),
+  );
+  const shown = { ...rest, lines, ...(waits === undefined ? {} : { neededFor: waits }) };
+  if (fittedIn === undefined) return [shown];
+  if (!out(fittedIn)) return [{ ...shown, fittedIn }];
+  return [rest.status === 'fitted' ? { ...shown, status: 'arrived' } : shown];
 }
 
 function publishedFault(fault: Fault, out: Held): Fault | undefined {

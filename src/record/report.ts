@@ -34,7 +34,7 @@ export function grouped(problems: readonly Problem[], from: { root: string } | {
 function frame({ file, line, column = 1 }: Problem, lineOf: LineOf): string {
   const text = line === undefined ? undefined : lineOf(file, line);
   if (text === undefined || text.trim() === '') return '';
-  const letters = [...text.replaceAll('\t', ' ')];
+  const letters = [...text.replaceAll('\t', ' ').replace(/\p{Cc}/gu, '\uFFFD')];
   const start =
     letters.length <= WIDTH || column <= WIDTH - 20 ? 0 : Math.min(column - 30, letters.length - WIDTH);
   const end = Math.min(letters.length, start + WIDTH);

@@ -25,7 +25,7 @@ async function published() {
     'chapters/03-held-back/chapter.mdx': held,
     'faults/only-held.md': `---\ntitle: Fault ${SECRET}\nsystem: engine\nsymptom: ${SECRET}\nevents:\n  - { chapter: 03-held-back, date: 2026-03-01, what: found, text: ${SECRET}, severity: do not drive }\n---\n`,
     'faults/both.md': `---\ntitle: Rattle\nsystem: engine\nsymptom: It rattles.\nsuspects:\n  - { id: slip, name: My slip, step: 03-held-back/do-the-${SECRET} }\nevents:\n  - { chapter: 01-first-look, date: 2026-01-17, what: found, text: Heard it., severity: do not drive }\n  - { chapter: 03-held-back, date: 2026-03-01, what: cured, text: ${SECRET} }\n---\n\nThe ${SECRET} did it.\n`,
-    'parts.csv': 'part,name,system,status,fitted_in\nshoes,Shoes,brakes,fitted,03-held-back\n',
+    'parts.csv': `part,name,system,status,fitted_in\nshoes,Shoes,brakes,fitted,03-held-back\npaint,Paint ${SECRET},body,fitted,03-held-back\n`,
     'orders.csv': 'order,date,supplier\nbook,2026-01-02,Shop\nlate,2026-03-02,Shop\n',
     'ledger.csv': `date,kind,item,part,order,amount,chapter,private_note\n2026-01-20,part,Shoes,shoes,book,12.50,,${SECRET}\n2026-03-01,part,${SECRET},,book,7.50,03-held-back,\n2026-03-01,part,${SECRET},,late,5.00,03-held-back,\n2026-03-01,tool,${SECRET},,,5.00,03-held-back,\n`,
     'supporters.csv': `name,kind,what,chapters,consent\nAda ${SECRET},paid,${SECRET},01-first-look,no\nBerta Ommen,help,Press,03-held-back,yes\n`,
@@ -75,5 +75,12 @@ test('Unnamed supporters are counted, and that somebody paid is said without the
   expect(series.unnamedSupporters).toBe(1);
   expect(series.chapters[0]?.paidBy.map((one) => one.credit)).toEqual([
     'A supporter who does not wish to be named',
+  ]);
+});
+
+test('A part that only a held chapter tells of is left out; one bought before has arrived', async () => {
+  const { series } = await published();
+  expect(series.parts.map((part) => [part.id, part.status, part.fittedIn])).toEqual([
+    ['shoes', 'arrived', undefined],
   ]);
 });

@@ -13,7 +13,11 @@ export function count(number: number, one: string, many = `${one}s`): string {
 
 /** A value as shown in a problem: in quotes, on one line, cut where it is long. */
 export function shown(text: string): string {
-  const line = text.replace(/\s+/g, ' ').trim();
+  // A control character must not reach a terminal.
+  const line = text
+    .replace(/\s+/g, ' ')
+    .replace(/\p{Cc}/gu, '\uFFFD')
+    .trim();
   const letters = [...line];
   return `"${letters.length > 60 ? `${letters.slice(0, 57).join('')}…` : line}"`;
 }
