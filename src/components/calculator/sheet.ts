@@ -152,7 +152,7 @@ export function startSheet(sheet: HTMLElement, facts: SheetFacts, solve: Solve):
       lines.flatMap((line) => {
         const { machine } = line.field as Field & { machine?: string };
         const text = textOf(line);
-        return machine === undefined || text === '' || line.hidden ? [] : [[machine, text]];
+        return machine === undefined || text === '' || line.line.hidden ? [] : [[machine, text]];
       }),
     );
 

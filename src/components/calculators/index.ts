@@ -1,22 +1,16 @@
 /** What a chapter may write for each calculator of the index: `<Timing … />`. Made from the index; nothing to add here. */
-import type { createComponent } from 'astro/runtime/server/index.js';
+import type { AstroComponentFactory } from 'astro/runtime/server/index.js';
 import { calculators } from '../../calc/index.ts';
 import Calculator from '../calculator/Calculator.astro';
 
-type Component = ReturnType<typeof createComponent>;
+/** What the site's generator makes of an .astro file; its own types show only the props. */
+const draw = Calculator as unknown as AstroComponentFactory;
 
 /** By the name that an author writes. */
-export const calculatorComponents: Readonly<Record<string, Component>> = Object.fromEntries(
+export const calculatorComponents: Readonly<Record<string, AstroComponentFactory>> = Object.fromEntries(
   calculators.map(({ id, component }) => {
-    const of: Component = Object.assign(
-      (...[result, props, slots]: Parameters<Component>) =>
-        Calculator(result, { ...props, calculator: id, own: false }, slots),
-      {
-        isAstroComponentFactory: true as const,
-        moduleId: Calculator.moduleId,
-        propagation: Calculator.propagation,
-      },
-    );
-    return [component, of];
+    const named: AstroComponentFactory = (result, props, slots) =>
+      draw(result, { ...props, calculator: id, own: false }, slots);
+    return [component, Object.assign(named, { isAstroComponentFactory: true, moduleId: draw.moduleId })];
   }),
 );
