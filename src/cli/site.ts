@@ -10,7 +10,7 @@ import sitemap from '@astrojs/sitemap';
 import type { AstroIntegration } from 'astro';
 import type { Plugin } from 'vite';
 import { calculatorModules } from '../components/calculator/solves-module.ts';
-import { type DerivedPhotos, derivePhotos, photoFile } from '../photos/derive.ts';
+import { type DerivedPhotos, derivePhotos, type Original, photoFile } from '../photos/derive.ts';
 import { setPhotoSets } from '../photos/set.ts';
 import { setCurrentSeries } from '../record/current.ts';
 import type { Problem } from '../record/problem.ts';
@@ -56,15 +56,14 @@ function chaptersModule(chapters: readonly Chapter[]): string {
 /** Where published pictures are kept between builds. */
 export const photoCache = (root: string): string => join(root, '.oilway', 'photos');
 
-/** Originals of every picture that this run may show, each once. */
-export function originals(series: Series): string[] {
-  const paths = series.chapters.flatMap((chapter) => [
-    ...chapter.photos.map((photo) => photo.path),
+/** Originals of every picture that this run may show, with what is burnt out of each. */
+export function originals(series: Series): Original[] {
+  return series.chapters.flatMap((chapter) => [
+    ...chapter.photos.map(({ path, masks }) => ({ path, masks })),
     ...chapter.figures.flatMap(({ path }) =>
-      path === undefined || extname(path).toLowerCase() === '.svg' ? [] : [path],
+      path === undefined || extname(path).toLowerCase() === '.svg' ? [] : [{ path }],
     ),
   ]);
-  return [...new Set(paths)];
 }
 
 /** An editor writes a file in several goes; one reading serves them all. */

@@ -1,10 +1,6 @@
-/** A rectangle to be covered, in parts of the upright picture's width and height: 0 is the left or top edge, 1 the other. */
-export interface Mask {
-  left: number;
-  top: number;
-  width: number;
-  height: number;
-}
+import type { Mask } from '../record/chapter/picture-marks.ts';
+
+export type { Mask };
 
 export interface Raw {
   data: Buffer;

@@ -3,6 +3,7 @@
  * cross-reference has been followed. Private things (private notes, unnamed supporters' names, notes) are not in `Series`
  * as published: see publish.ts.
  */
+import type { Mask, PictureMark } from './chapter/picture-marks.ts';
 import type { Place } from './problem.ts';
 
 /** A calendar day as "2026-05-02"; sorts as text. Read and checked in day.ts only. */
@@ -105,6 +106,10 @@ export interface PhotoUse {
   alt: string;
   caption: string;
   credit: string;
+  /** Burnt out of every published size. */
+  masks: Mask[];
+  /** Drawn over it, numbered in this order. */
+  marks: PictureMark[];
   /** 2 in "Figure 3.2"; photos and drawn figures are numbered together. */
   number: number;
   width: number;

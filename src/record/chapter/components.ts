@@ -45,7 +45,14 @@ export const COMPONENTS = {
       src: must('File beside the chapter, such as ./rim.jpg.'),
       alt: must('What it shows, for those who cannot see it.'),
       caption: text('Words below it.'),
-      credit: text('Who took it.'),
+      credit: text('Who took it, if not you; then also permission.'),
+      permission: text(
+        'How whoever took it agreed to its use, such as a letter and its day; never published.',
+      ),
+      mask: texts(
+        'Rectangles burnt out of every size: left, top, width and height in hundredths, such as 12 30 20 15.',
+      ),
+      marks: texts('Numbered marks drawn on it: circle 62 40 8: words, or arrow 20 30 45 52: words.'),
     },
   },
   Figure: {

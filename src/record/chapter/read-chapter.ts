@@ -11,6 +11,7 @@ import { CALCULATOR_COMPONENTS } from './calculators.ts';
 import { COMPONENTS, type ComponentName } from './components.ts';
 import { Element } from './element.ts';
 import { CHAPTER, readFrontmatter } from './frontmatter.ts';
+import { readMark, readMask } from './picture-marks.ts';
 import { passageText, wordsIn } from './prose.ts';
 import { slug } from './slug.ts';
 import { type MdxNode, ownNames, readTree } from './tree.ts';
@@ -78,6 +79,11 @@ export function readChapter(lines: Lines, mark: DecimalMark | undefined, report:
   if (tree) new Walk(lines, report, text, ownNames(tree)).children(tree, undefined);
   return text;
 }
+
+const MASK =
+  'is no rectangle of the picture. Write left, top, width and height in hundredths, such as "12 30 20 15".';
+const MARK =
+  'is no mark. Write "circle 62 40 8: words" with middle and radius, or "arrow 20 30 45 52: words" from tail to tip, in hundredths of the picture.';
 
 const PROSE = new Set(['paragraph', 'heading', 'tableCell', 'code']);
 
@@ -258,16 +264,40 @@ class Walk {
       );
     if (src === undefined) return;
     const caption = element.text('caption') ?? '';
+    const credit = element.text('credit') ?? '';
+    if (credit !== '' && !element.text('permission'))
+      this.#report.add(
+        'chapters/permission',
+        element.at('credit'),
+        `The photo is credited to ${shown(credit)} and lacks "permission". Write how they agreed, such as permission="letter of 2 May 2026"; it is not published.`,
+      );
     const number = this.#nextFigure();
     this.#chapter.photos.push({
       src,
       alt,
       caption,
-      credit: element.text('credit') ?? '',
+      credit,
+      masks: this.#laidOver(element, 'mask', readMask, MASK),
+      marks: this.#laidOver(element, 'marks', readMark, MARK),
       number,
       place: element.at('src'),
     });
     this.#say(step, element, ['caption']);
+  }
+
+  /** What is laid over a photo, each told where it cannot be read. */
+  #laidOver<Read>(
+    element: Element,
+    name: string,
+    read: (text: string) => Read | undefined,
+    wanted: string,
+  ): Read[] {
+    return element.texts(name).flatMap((text) => {
+      const found = read(text);
+      if (found === undefined)
+        this.#report.add('chapters/attribute-value', element.at(name), `${shown(text)} ${wanted}`);
+      return found ?? [];
+    });
   }
 
   #figure(element: Element, step: Step | undefined): void {

@@ -68,6 +68,12 @@ export const CHAPTER_RULES = {
     severity: 'error',
     fixture: 'attribute-missing',
   },
+  'chapters/permission': {
+    title: 'A photo of somebody else without their permission',
+    why: 'A picture belongs to whoever took it.',
+    severity: 'error',
+    fixture: 'photo-without-permission',
+  },
   'chapters/step-in-step': {
     title: 'A step stands inside a step',
     why: 'Steps are numbered one after the other.',
