@@ -86,7 +86,9 @@ export function startSheet(sheet: HTMLElement, facts: SheetFacts, solve: Solve):
     const texts = textsNow();
     const answer = solved(texts);
     const wrong = new Map(answer.ok ? [] : answer.errors.map((one) => [one.field, one.message]));
-    for (const { field, line, number } of lines) {
+    for (const { field, line, number, unit } of lines) {
+      // A unit typed behind the figure counts, so the list beside it has nothing to say.
+      if (unit) unit.disabled = /[a-z°%"'′″]/i.test(number.value);
       line.hidden = !stands(field, texts);
       line.toggleAttribute('data-empty', !texts[field.name]);
       const message = line.hidden ? '' : (wrong.get(field.name) ?? '');
@@ -186,10 +188,7 @@ export function startSheet(sheet: HTMLElement, facts: SheetFacts, solve: Solve):
 
   sheet.addEventListener('input', (event) => {
     const box = event.target as Box;
-    const line = lines.find((one) => one.unit === box || one.number === box);
-    // A unit chosen from the list says what the figure is in, and takes the place of one typed behind it.
-    if (line?.field.kind === 'figure' && line.unit === box)
-      line.number.value = partsOfText(line.field, line.number.value).number;
+    const line = lines.find((one) => one.number === box);
     if (line?.field.kind === 'choice') carryOver();
     if (box.dataset['whose'] !== undefined) keepMachine(keptMachine(), box.dataset['whose'] === 'own');
     else update();
@@ -197,7 +196,9 @@ export function startSheet(sheet: HTMLElement, facts: SheetFacts, solve: Solve):
   sheet.addEventListener('change', (event) => {
     // A unit or a ± typed into the figure goes to its own box once the field is left.
     const line = lines.find((one) => one.number === event.target);
-    if (line) put(line, textOf(line));
+    if (!line) return;
+    put(line, textOf(line));
+    update();
   });
   sheet.addEventListener('submit', (event) => event.preventDefault());
   sheet.addEventListener('click', (event) => {
