@@ -12,7 +12,11 @@ export interface OffTheRoad {
 
 /** What the open faults of a moment say about driving: exactly one of three sentences, and never more than that. */
 export function offTheRoad(series: Series, moment: Moment = TODAY): OffTheRoad {
-  const open = openFaults(series, moment);
+  return offTheRoadFor(openFaults(series, moment));
+}
+
+/** The same, from the faults that are open, worst first. */
+export function offTheRoadFor(open: readonly FaultState[]): OffTheRoad {
   const forbid = open.filter((state) => state.severity === 'do not drive');
   if (forbid.length > 0)
     return { kind: 'not to be driven', text: `Not to be driven: ${titles(forbid)}.`, faults: forbid };
