@@ -2,7 +2,7 @@
  * Look-ups that pages and components need again and again, made once for a series: no page walks the whole record.
  */
 import { currentSeries } from '../record/current.ts';
-import { chapterNumbers, faultAt, happened, type Moment, TODAY, worstFirst } from '../record/fault-life.ts';
+import { chapterNumbers, faultAt, TODAY, worstFirst } from '../record/fault-life.ts';
 import type {
   Chapter,
   Correction,
@@ -37,7 +37,6 @@ interface SeriesIndex {
 
 /** What a chapter took over, or handed on: faults open then, worst first, and refit lines not yet closed then. */
 export interface Standing {
-  moment: Moment;
   faults: FaultState[];
   refit: RefitLine[];
 }
@@ -101,6 +100,7 @@ function indexOf(series: Series): SeriesIndex {
       index.spokenOf.set(mention.to, places);
     }
   }
+  index.standings = standingsOf(series, index);
   made.set(series, index);
   return index;
 }
@@ -131,31 +131,9 @@ export const openToday = (): FaultState[] =>
 
 export function standingOf(chapter: Chapter): ChapterStanding {
   const { standings } = index();
-  const known = standings.get(chapter.id);
-  if (known) return known;
-  const standing = {
-    before: standingAt({ before: chapter.number }),
-    after: standingAt({ after: chapter.number }),
-  };
-  standings.set(chapter.id, standing);
+  const standing = standings.get(chapter.id);
+  if (!standing) throw new Error(`The series has no chapter ${chapter.id}.`);
   return standing;
-}
-
-function standingAt(moment: Moment): Standing {
-  const { numbers } = index();
-  const { faults, refit } = currentSeries();
-  const past = (chapterId: string | undefined) => {
-    const number = chapterId === undefined ? undefined : numbers.get(chapterId);
-    return number !== undefined && happened(number, moment);
-  };
-  return {
-    moment,
-    faults: faults
-      .map((fault) => faultAt(fault, numbers, moment))
-      .filter((state) => state?.open === true)
-      .sort(worstFirst),
-    refit: refit.filter((line) => past(line.opened.chapter) && !past(line.closed?.chapter)),
-  };
 }
 
 /** The chapters before and after, in order of number. */
@@ -166,4 +144,31 @@ export function neighboursOf(chapter: Chapter): { previous?: Chapter; next?: Cha
   const previous = chapters[place - 1];
   const next = chapters[place + 1];
   return { ...(previous && { previous }), ...(next && { next }) };
+}
+
+/** All chapters in one pass: a chapter changes only the faults and lines that it speaks of. */
+function standingsOf(series: Series, { numbers, faultEvents }: SeriesIndex): Map<string, ChapterStanding> {
+  const standings = new Map<string, ChapterStanding>();
+  const states = new Map<string, FaultState>();
+  const opened = Map.groupBy(series.refit, (line) => line.opened.chapter);
+  const closed = Map.groupBy(series.refit, (line) => line.closed?.chapter);
+  const lines = new Set<RefitLine>();
+  let before: Standing = { faults: [], refit: [] };
+  for (const chapter of series.chapters) {
+    const moment = { after: chapter.number };
+    for (const fault of new Set(faultEvents.get(chapter.id)?.map((one) => one.fault))) {
+      const state = faultAt(fault, numbers, moment);
+      if (state?.open) states.set(fault.id, state);
+      else states.delete(fault.id);
+    }
+    for (const line of opened.get(chapter.id) ?? []) lines.add(line);
+    for (const line of closed.get(chapter.id) ?? []) lines.delete(line);
+    const after = {
+      faults: [...states.values()].sort(worstFirst),
+      refit: [...lines],
+    };
+    standings.set(chapter.id, { before, after });
+    before = after;
+  }
+  return standings;
 }
