@@ -9,8 +9,19 @@ const RULES: Record<Finding['kind'], RuleId> = {
   both: 'hazards/both',
 };
 
+/** What was found in the steps of one text, and with which captions and notes beside them. */
+const known = new WeakMap<GateChapter['steps'], { beside: string; findings: Finding[] }>();
+
 /** Tells every hazard that a chapter's words point to and whose note is not shown, and every idle exemption. */
 export function checkHazards(chapter: GateChapter, report: Report): void {
-  for (const finding of gateFindings(chapter))
-    report.add(RULES[finding.kind], finding.place, finding.message);
+  const beside = JSON.stringify([
+    chapter.photos.map((photo) => [photo.caption, photo.place]),
+    chapter.hazards,
+  ]);
+  let made = known.get(chapter.steps);
+  if (made?.beside !== beside) {
+    made = { beside, findings: gateFindings(chapter) };
+    known.set(chapter.steps, made);
+  }
+  for (const { kind, place, message } of made.findings) report.add(RULES[kind], place, message);
 }
