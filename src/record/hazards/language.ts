@@ -54,8 +54,9 @@ const ONES: Readonly<Record<string, number>> = {
 };
 
 /** Value of a number word ("fifty", "twelve"), for figures spoken in captions. */
-export const numberWord = (word: string): number | undefined => TENS[word] ?? ONES[word];
-export const isTens = (word: string): boolean => word in TENS;
+export const numberWord = (word: string): number | undefined => NUMBERS.get(word);
+export const isTens = (word: string): boolean => TENS[word] !== undefined;
+const NUMBERS = new Map(Object.entries({ ...TENS, ...ONES }));
 
 const SENTENCE_GAP = 7;
 const PIECE = /(\d+(?:[.,]\d+)*)(?=([a-z°%]*))|[a-z]+(?:['’][a-z]+)*|[.!?;\n]+|[,:()–—]|[°%]/g;

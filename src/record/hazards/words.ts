@@ -36,7 +36,12 @@ export interface Match {
 }
 
 interface Rule {
+  /** Its own number, for marking it as tried. */
+  id: number;
   hazard: number;
+  /** Second and third of `near`, or the first again: what is looked at before anything else. */
+  second: number;
+  third: number;
   near: readonly number[];
   anywhere: readonly number[];
   except: readonly number[];
@@ -128,13 +133,19 @@ export function compile(
   };
 
   const rulesOfTerm = new Map<number, Rule[]>();
+  let ruleCount = 0;
   lists.forEach((list, hazard) => {
     for (const written of list) {
       const [wanted = '', exceptions] = written.split(' - ');
       const [near = '', ...anywhere] = wanted.split(' & ');
+      const needed = near.split(' + ').map(termOf);
+      const [first = -1, second = first, third = first] = needed;
       const rule: Rule = {
+        id: ruleCount++,
         hazard,
-        near: near.split(' + ').map(termOf),
+        second,
+        third,
+        near: needed,
         anywhere: anywhere.map(termOf),
         except: exceptions === undefined ? [] : [termOf(exceptions)],
       };
@@ -149,7 +160,51 @@ export function compile(
   }
 
   const termCount = terms.size;
-  const NONE: number[] = [];
+  const width = (termCount + 31) >>> 5;
+  /** Which terms each atom meets, one bit a term. */
+  const bitsOfAtom = termsOfAtom.map((list) => {
+    const bits = new Uint32Array(width);
+    for (const term of list) bits[term >>> 5] = (bits[term >>> 5] ?? 0) | (1 << (term & 31));
+    return bits;
+  });
+  const rulesOfAtom = termsOfAtom.map((list) => list.flatMap((term) => rulesOfTerm.get(term) ?? []));
+
+  /** Everything that a written form can stand for, looked up once a token. */
+  interface Form {
+    bases: readonly number[];
+    /** Atoms that the form alone meets. */
+    atoms: readonly number[];
+    /** Phrases that start with it, by the base of their second word. */
+    phrases: ReadonlyMap<number, readonly Phrase[]>;
+    sayings: ReadonlyMap<number, readonly (readonly number[])[]>;
+    /** A saying of one word. */
+    isSaying: boolean;
+  }
+  const forms = new Map<string, Form>();
+  for (const form of new Set([...basesOfForm.keys(), ...atomsOfForm.keys()])) {
+    const own = basesOfForm.get(form) ?? [];
+    const single = own.map((base) => atomOfBase.get(base)).filter((atom) => atom !== undefined);
+    const sayingsOfForm = own.flatMap((base) => sayingsByBase.get(base) ?? []);
+    forms.set(form, {
+      bases: own,
+      atoms: [...new Set([...single, ...(atomsOfForm.get(form) ?? [])])],
+      phrases: Map.groupBy(
+        own.flatMap((base) => phrases.get(base) ?? []),
+        (phrase) => phrase.rest[0] ?? -1,
+      ),
+      sayings: Map.groupBy(sayingsOfForm, (rest) => rest[0] ?? -1),
+      isSaying: sayingsOfForm.some((rest) => rest.length === 0),
+    });
+  }
+
+  // Kept from text to text, since making them anew for each would cost more than the reading.
+  const placesOfAtom: number[][] = Array.from(atoms, () => []);
+  const atomsHere: number[] = [];
+  const bits = new Uint32Array(width);
+  const placesOfTerm = new Map<number, number[]>();
+  /** Number of the text in which a rule was last tried. */
+  const triedIn = new Uint32Array(ruleCount);
+  let text = 0;
 
   return (fields) => {
     const tokens: Token[] = [];
@@ -159,46 +214,57 @@ export function compile(
       at = tokenise(field.text, at, tokens) + FIELD_GAP;
       while (fieldOf.length < tokens.length) fieldOf.push(index);
     });
+    const formAt: (Form | undefined)[] = tokens.map((token) => forms.get(token.word));
+    /** The form right after token i, where nothing stands between. */
+    const after = (i: number): Form | undefined =>
+      tokens[i + 1]?.at === (tokens[i]?.at ?? -9) + 1 ? formAt[i + 1] : undefined;
 
-    const basesAt: number[][] = tokens.map((token) => basesOfForm.get(token.word) ?? NONE);
     const follows = (from: number, rest: readonly number[]): boolean => {
+      let here = tokens[from]?.at ?? 0;
       for (let k = 0; k < rest.length; k++) {
         const next = from + k + 1;
-        if (tokens[next]?.at !== (tokens[from]?.at ?? 0) + k + 1) return false;
-        if (basesAt[next]?.includes(rest[k] ?? -1) !== true) return false;
+        here += 1;
+        if (tokens[next]?.at !== here) return false;
+        if (formAt[next]?.bases.includes(rest[k] ?? -1) !== true) return false;
       }
       return true;
     };
     for (let i = 0; i < tokens.length; i++) {
-      for (const base of basesAt[i] ?? NONE) {
-        for (const rest of sayingsByBase.get(base) ?? []) {
-          if (follows(i, rest)) for (let k = 0; k <= rest.length; k++) basesAt[i + k] = NONE;
-        }
-      }
+      const form = formAt[i];
+      if (form === undefined) continue;
+      if (form.isSaying) formAt[i] = undefined;
+      if (form.sayings.size === 0) continue;
+      let length = -1;
+      for (const base of after(i)?.bases ?? [])
+        for (const rest of form.sayings.get(base) ?? [])
+          if (follows(i, rest)) length = Math.max(length, rest.length);
+      for (let k = 0; k <= length; k++) formAt[i + k] = undefined;
     }
 
-    // Where each term stands: indexes of tokens, rising.
-    const places: (number[] | undefined)[] = new Array(termCount);
-    const present: number[] = [];
+    for (const atom of atomsHere) (placesOfAtom[atom] ?? []).length = 0;
+    atomsHere.length = 0;
+    placesOfTerm.clear();
+    bits.fill(0);
     const note = (atom: number, i: number): void => {
-      for (const term of termsOfAtom[atom] ?? NONE) {
-        const list = places[term];
-        if (list === undefined) {
-          places[term] = [i];
-          present.push(term);
-        } else if (list[list.length - 1] !== i) list.push(i);
+      const list = placesOfAtom[atom];
+      if (list === undefined) return;
+      if (list.length === 0) {
+        atomsHere.push(atom);
+        const own = bitsOfAtom[atom];
+        if (own !== undefined) for (let k = 0; k < width; k++) bits[k] = (bits[k] ?? 0) | (own[k] ?? 0);
       }
+      list.push(i);
     };
     for (let i = 0; i < tokens.length; i++) {
-      const token = tokens[i];
-      if (token === undefined) continue;
-      for (const base of basesAt[i] ?? NONE) {
-        const atom = atomOfBase.get(base);
-        if (atom !== undefined) note(atom, i);
-        for (const phrase of phrases.get(base) ?? []) if (follows(i, phrase.rest)) note(phrase.atom, i);
+      const form = formAt[i];
+      if (form !== undefined) {
+        for (const atom of form.atoms) note(atom, i);
+        if (form.phrases.size > 0)
+          for (const base of after(i)?.bases ?? [])
+            for (const phrase of form.phrases.get(base) ?? [])
+              if (phrase.rest.length === 1 || follows(i, phrase.rest)) note(phrase.atom, i);
       }
-      for (const atom of atomsOfForm.get(token.word) ?? NONE) note(atom, i);
-      if (token.number !== undefined) {
+      if (tokens[i]?.number !== undefined) {
         for (const name of figuresAt(tokens, i, fields[fieldOf[i] ?? 0]?.text ?? '')) {
           const atom = figureAtoms.get(name);
           if (atom !== undefined) note(atom, i);
@@ -206,13 +272,26 @@ export function compile(
       }
     }
 
+    const met = (term: number): boolean => ((bits[term >>> 5] ?? 0) & (1 << (term & 31))) !== 0;
+    /** Tokens at which a term stands, rising. */
+    const placesOf = (term: number): readonly number[] => {
+      const known = placesOfTerm.get(term);
+      if (known !== undefined) return known;
+      const list: number[] = [];
+      if (met(term)) {
+        for (const atom of atomsHere)
+          if (((bitsOfAtom[atom]?.[term >>> 5] ?? 0) & (1 << (term & 31))) !== 0)
+            list.push(...(placesOfAtom[atom] ?? []));
+        list.sort((a, b) => a - b);
+      }
+      placesOfTerm.set(term, list);
+      return list;
+    };
     const nearest = (term: number, i: number, window: number): number => {
-      const list = places[term];
-      if (list === undefined) return -1;
       const here = tokens[i]?.at ?? 0;
       let best = -1;
       let gap = window + 1;
-      for (const j of list) {
+      for (const j of placesOf(term)) {
         const apart = Math.abs((tokens[j]?.at ?? 0) - here);
         if (j !== i && apart < gap) {
           best = j;
@@ -221,38 +300,42 @@ export function compile(
       }
       return best;
     };
+    const stands = (term: number, i: number): boolean =>
+      met(term) && (placesOf(term).includes(i) || nearest(term, i, EXCEPTION_WINDOW) >= 0);
 
     const found = new Map<number, Match>();
-    for (const term of present) {
-      for (const rule of rulesOfTerm.get(term) ?? []) {
-        if (found.has(rule.hazard)) continue;
-        if (!rule.anywhere.every((other) => places[other] !== undefined)) continue;
-        for (const i of places[term] ?? NONE) {
-          const used = [i];
-          let holds = true;
-          for (let k = 1; k < rule.near.length && holds; k++) {
-            const j = nearest(rule.near[k] ?? -1, i, WINDOW);
-            if (j < 0) holds = false;
-            else used.push(j);
-          }
-          if (!holds) continue;
-          if (rule.except.some((other) => stands(other, i, nearest, places))) continue;
-          found.set(rule.hazard, asMatch(rule.hazard, used, tokens, fields, fieldOf));
-          break;
-        }
+    text += 1;
+    for (const atom of atomsHere) {
+      for (const rule of rulesOfAtom[atom] ?? []) {
+        if (!met(rule.second) || !met(rule.third) || triedIn[rule.id] === text) continue;
+        triedIn[rule.id] = text;
+        if (found.has(rule.hazard) || !rule.near.every(met) || !rule.anywhere.every(met)) continue;
+        const used = whereItHolds(rule, placesOf, nearest, stands);
+        if (used !== undefined) found.set(rule.hazard, asMatch(rule.hazard, used, tokens, fields, fieldOf));
       }
     }
     return [...found.values()].sort((a, b) => a.hazard - b.hazard);
   };
 }
 
-function stands(
-  term: number,
-  i: number,
+/** The tokens of the first place at which a rule holds; undefined where it holds nowhere. */
+function whereItHolds(
+  rule: Rule,
+  placesOf: (term: number) => readonly number[],
   nearest: (term: number, i: number, window: number) => number,
-  places: readonly (readonly number[] | undefined)[],
-): boolean {
-  return places[term]?.includes(i) === true || nearest(term, i, EXCEPTION_WINDOW) >= 0;
+  stands: (term: number, i: number) => boolean,
+): number[] | undefined {
+  const [anchor = -1, ...others] = rule.near;
+  for (const i of placesOf(anchor)) {
+    const used = [i];
+    for (const term of others) {
+      const j = nearest(term, i, WINDOW);
+      if (j < 0) break;
+      used.push(j);
+    }
+    if (used.length === rule.near.length && !rule.except.some((term) => stands(term, i))) return used;
+  }
+  return undefined;
 }
 
 function asMatch(
