@@ -1,114 +1,9 @@
-import type { Field, FigureField, Values } from './contract.ts';
-import { figureOf, textOf } from './field-values.ts';
+import type { Values } from './contract.ts';
+import { reader, textOf } from './field-values.ts';
 import { nominalRoll, type Tyre, tyreOf } from './tyre.ts';
-import type { UnitId } from './units.ts';
 
 /** The forward gears by the names of their fields. */
 export const GEARS = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth'] as const;
-
-const ROLL: readonly UnitId[] = ['mm', 'm', 'in', 'ft'];
-
-const ratio = (name: string, label: string, help?: string): FigureField => {
-  const field: FigureField = {
-    kind: 'figure',
-    name,
-    label,
-    group: 'Gears',
-    quantity: 'ratio',
-    units: [':1'],
-    min: 0.2,
-    max: 50,
-    optional: true,
-  };
-  return help ? { ...field, help } : field;
-};
-
-const teeth = (name: string, label: string, machine: string | undefined, group: string): FigureField => {
-  const field: FigureField = {
-    kind: 'figure',
-    name,
-    label,
-    group,
-    quantity: 'count',
-    units: ['n'],
-    min: 5,
-    max: 200,
-    whole: true,
-    optional: true,
-  };
-  return machine ? { ...field, machine } : field;
-};
-
-const circumference = (name: string, label: string, group: string): FigureField => ({
-  kind: 'figure',
-  name,
-  label,
-  help: 'Loaded and inflated, one turn of the wheel along the floor; measured, it counts before the marking.',
-  group,
-  quantity: 'length',
-  units: ROLL,
-  min: 0.4,
-  max: 4,
-  takesPm: true,
-  optional: true,
-});
-
-/** Gearbox, final drive and tyre: fields that gearing and hills have in common. */
-export const driveLineFields = (tyre: { start?: string } = {}): readonly Field[] => [
-  ...GEARS.map((name, i): FigureField => {
-    const label = `${name[0]?.toUpperCase()}${name.slice(1)} gear`;
-    const field = ratio(
-      name,
-      label,
-      i ? undefined : 'A ratio such as 3.2, or tooth counts, driven by driving: 35/11, 35/11 x 28/15.',
-    );
-    return { ...field, machine: `gearbox.${name}` };
-  }),
-  {
-    ...ratio('primary', 'Primary drive', 'Engine to gearbox; 1 or empty where there is none.'),
-    machine: 'drive.primary',
-  },
-  {
-    ...ratio(
-      'final',
-      'Final drive',
-      'A ratio or tooth counts, such as 34/15; empty where the sprockets below say it.',
-    ),
-    machine: 'drive.final',
-  },
-  teeth('sprocket', 'Sprocket on the gearbox', 'drive.gearbox_sprocket', 'Gears'),
-  teeth('axle', 'Sprocket on the axle', 'drive.axle_sprocket', 'Gears'),
-  {
-    kind: 'text',
-    name: 'tyre',
-    label: 'Tyre, as marked',
-    group: 'Tyre',
-    machine: 'tyres.rear',
-    sample: '4.00-8',
-    optional: true,
-    ...tyre,
-  },
-  {
-    ...circumference('circumference', 'Rolling circumference, measured', 'Tyre'),
-    machine: 'tyres.rolling_circumference',
-  },
-];
-
-/** The second set-up of a comparison; what is left empty is as in the first. */
-export const otherSetUpFields: readonly Field[] = [
-  { ...ratio('final2', 'Other final drive'), group: 'The other set-up' },
-  teeth('sprocket2', 'Other sprocket on the gearbox', undefined, 'The other set-up'),
-  teeth('axle2', 'Other sprocket on the axle', undefined, 'The other set-up'),
-  {
-    kind: 'text',
-    name: 'tyre2',
-    label: 'Other tyre, as marked',
-    group: 'The other set-up',
-    sample: '4.50-8',
-    optional: true,
-  },
-  circumference('circumference2', 'Its rolling circumference, measured', 'The other set-up'),
-];
 
 /** A marking read into the values, so that its doubt travels like any other: `tyre` adds `diameter` and what it rolls. */
 export function withTyre(values: Values, suffix = ''): { values: Values; tyre?: Tyre; wrong?: string } {
@@ -119,21 +14,20 @@ export function withTyre(values: Values, suffix = ''): { values: Values; tyre?: 
   return { values: { ...values, [`diameter${suffix}`]: { si: tyre.diameter_m, pm: tyre.pm_m } }, tyre };
 }
 
-/** What the wheel rolls in a turn: measured, else from the marking; undefined without either. */
-export function rollOf(values: Values, tyre: Tyre | undefined, suffix = ''): number | undefined {
-  const measured = figureOf(values, `circumference${suffix}`);
-  const diameter_m = figureOf(values, `diameter${suffix}`);
-  return measured ?? (tyre && diameter_m !== undefined ? nominalRoll({ ...tyre, diameter_m }) : undefined);
+/** What the wheel rolls in a turn: measured, else from the marking; not a number without either. */
+export function rollOf(values: Values, tyre: Tyre | undefined, suffix = ''): number {
+  const v = reader(values);
+  return v(`circumference${suffix}`, nominalRoll(v(`diameter${suffix}`), tyre?.radial ?? false));
 }
 
 /** Turns of the gearbox's output for one of the wheel, by ratio or by sprockets; 1 without either. */
 export function finalOf(values: Values, suffix = ''): number {
-  const get = (name: string) => figureOf(values, name + suffix) ?? figureOf(values, name);
-  const other =
-    suffix && (figureOf(values, `sprocket${suffix}`) ?? figureOf(values, `axle${suffix}`)) !== undefined;
-  const [driving, driven] = [get('sprocket'), get('axle')];
-  const stated = other ? undefined : get('final');
-  return stated ?? (driving && driven ? driven / driving : 1);
+  const v = reader(values);
+  const own = (name: string) => v(name + suffix, v(name));
+  const sprockets = own('axle') / own('sprocket');
+  const first = v(`sprocket${suffix}`, v(`axle${suffix}`)) > 0 && suffix !== '';
+  const [one, other] = first ? [sprockets, own('final')] : [own('final'), sprockets];
+  return Number.isNaN(one) ? (Number.isNaN(other) ? 1 : other) : one;
 }
 
 export interface Gear {
@@ -144,31 +38,26 @@ export interface Gear {
 
 /** The gears that have a ratio, lowest speed first; without any, the drive itself is the one gear. */
 export function gearsOf(values: Values, suffix = ''): Gear[] {
-  const rest = (figureOf(values, 'primary') ?? 1) * finalOf(values, suffix);
-  const gears = GEARS.flatMap((name) => {
-    const i = figureOf(values, name);
-    return i === undefined ? [] : [{ name, overall: i * rest }];
-  });
+  const v = reader(values);
+  const rest = v('primary', 1) * finalOf(values, suffix);
+  const gears = GEARS.map((name) => ({ name, overall: v(name) * rest })).filter(({ overall }) => overall > 0);
   return gears.length ? gears.sort((a, b) => b.overall - a.overall) : [{ name: 'direct', overall: rest }];
 }
 
 /** Sentences about gears and tyre that are missing or contradict each other, by field. */
 export function driveLineFaults(values: Values, tyre: Tyre | undefined): Record<string, string | false> {
-  const get = (name: string) => figureOf(values, name);
-  const [driving, driven, stated] = [get('sprocket'), get('axle'), get('final')];
-  const sprockets = driving && driven ? driven / driving : undefined;
-  const one = (a: string, b: string) => get(a) !== undefined && get(b) === undefined;
+  const v = reader(values);
+  const sprockets = v('axle') / v('sprocket');
+  const lacks = (a: string, b: string) =>
+    v(b) > 0 && !(v(a) > 0) && 'The teeth of this sprocket are needed as well.';
   return {
     tyre:
-      tyre === undefined &&
-      get('circumference') === undefined &&
+      !(rollOf(values, tyre) > 0) &&
       'A tyre marking such as 4.00-8 is needed, or what the wheel rolls in a turn.',
-    axle: one('sprocket', 'axle') && 'The teeth of the sprocket on the axle are needed as well.',
-    sprocket: one('axle', 'sprocket') && 'The teeth of the sprocket on the gearbox are needed as well.',
+    axle: lacks('axle', 'sprocket'),
+    sprocket: lacks('sprocket', 'axle'),
     final:
-      stated !== undefined &&
-      sprockets !== undefined &&
-      Math.abs(stated / sprockets - 1) > 0.01 &&
+      Math.abs(v('final') / sprockets - 1) > 0.01 &&
       `The sprockets give ${sprockets.toFixed(3)}:1, which is not this ratio: leave one of the two empty.`,
   };
 }

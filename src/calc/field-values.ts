@@ -1,9 +1,13 @@
-import type { Figure, Refusal, Values } from './contract.ts';
+import type { Refusal, Values } from './contract.ts';
 
-/** The figure of a field, in SI; undefined where it is empty. */
-export function figureOf(values: Values, name: string): number | undefined {
-  const value = values[name];
-  return typeof value === 'object' && 'si' in value ? value.si : undefined;
+/** A field's figure in SI; an empty one is `otherwise`, and without that not a number, as is all that follows from it. */
+export type Reader = (name: string, otherwise?: number) => number;
+
+export function reader(values: Values): Reader {
+  return (name, otherwise = Number.NaN) => {
+    const value = values[name];
+    return typeof value === 'object' && 'si' in value ? value.si : otherwise;
+  };
 }
 
 /** The choice or text of a field. */
@@ -15,10 +19,12 @@ export function textOf(values: Values, name: string): string | undefined {
 /** The rows of a table field as plain SI figures. */
 export function rowsOf(values: Values, name: string): number[][] {
   const value = values[name];
-  return typeof value === 'object' && !('si' in value)
-    ? value.map((row) => row.map((f: Figure) => f.si))
-    : [];
+  if (typeof value !== 'object' || 'si' in value) return [];
+  return value.map((row) => row.map((f) => f.si));
 }
+
+/** By the first column. */
+export const byFirst = (a: readonly number[], b: readonly number[]): number => (a[0] ?? 0) - (b[0] ?? 0);
 
 /** Sentences by field; fields without one drop out. */
 export function refusal(wrong: Readonly<Record<string, string | false | undefined>>): Refusal | undefined {

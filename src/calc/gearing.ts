@@ -1,5 +1,5 @@
 import type { Calculator, PublishedCheck } from './contract.ts';
-import { driveLineFields, otherSetUpFields } from './drive-line.ts';
+import { driveLineFields, otherSetUpFields } from './drive-line-fields.ts';
 import { solve } from './solve-gearing.ts';
 import type { UnitId } from './units.ts';
 

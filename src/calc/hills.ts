@@ -1,5 +1,5 @@
 import type { Calculator, Field, PublishedCheck } from './contract.ts';
-import { driveLineFields } from './drive-line.ts';
+import { driveLineFields } from './drive-line-fields.ts';
 import { solve } from './solve-hills.ts';
 import type { UnitId } from './units.ts';
 

@@ -5,6 +5,8 @@ import { fromSi, type Quantity, type UnitId, unitSymbol } from './units.ts';
 const THIN = '\u202f';
 const NBSP = '\u00a0';
 const MINUS = '\u2212';
+/** Stands where there is no figure. */
+const DASH = '—';
 
 /** Decimals that show `figures` significant digits of x. */
 function decimalsFor(x: number, figures: number): number {
@@ -46,7 +48,8 @@ export function printFigure(
   figures = 3,
   decimals?: number,
 ): string {
-  return withUnit(printNumber(figure, quantity, unit, figures, decimals), unit);
+  const text = printNumber(figure, quantity, unit, figures, decimals);
+  return text === DASH ? text : withUnit(text, unit);
 }
 
 /** The same without its unit, for a column whose heading has it. */
@@ -58,7 +61,7 @@ export function printNumber(
   decimals?: number,
 ): string {
   const x = fromSi(figure.si, quantity, unit);
-  if (!Number.isFinite(x)) return '—';
+  if (!Number.isFinite(x)) return DASH;
   if (figure.interval) {
     const ends = [figure.interval.low, figure.interval.high].map((si) => fromSi(si, quantity, unit));
     const [low = 0, high = 0] = ends.sort((a, b) => a - b);
@@ -71,6 +74,18 @@ export function printNumber(
   const places = Math.min(decimalsFor(pm, lead < 3 ? 2 : 1), decimalsFor(x, 7));
   return `${digits(x, places)}${NBSP}±${NBSP}${digits(pm, places)}`;
 }
+
+/**
+ * Prints figures of one kind, for sentences and cells; a dash where there is none.
+ * @example
+ * printer('length', 'mm')(0.0034) // => "3.40 mm"
+ */
+export const printer =
+  (quantity: Quantity, unit: UnitId, figures = 3, bare = false) =>
+  (figure: Output | number | undefined): string => {
+    const o = typeof figure === 'number' ? { si: figure } : figure;
+    return o ? (bare ? printNumber : printFigure)(o, quantity, unit, figures) : DASH;
+  };
 
 /** The half-width in `unit`, by the slope there, since a unit may run the other way (miles a gallon). */
 function pmIn(figure: Figure, quantity: Quantity, unit: UnitId): number {

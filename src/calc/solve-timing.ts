@@ -1,6 +1,6 @@
-import type { Answer, AnswerTable, Output, Refusal, Values, WorkingLine } from './contract.ts';
-import { figureOf, refusal, rowsOf, textOf } from './field-values.ts';
-import { printFigure } from './print-figure.ts';
+import type { Answer, AnswerTable, Output, Refusal, Values } from './contract.ts';
+import { byFirst, reader, refusal, rowsOf, textOf } from './field-values.ts';
+import { printer } from './print-figure.ts';
 import {
   angleAt,
   pistonStroke,
@@ -13,7 +13,6 @@ import {
 import { advanceChart, crankDrawing, travelChart } from './timing-drawings.ts';
 import { timingWorking } from './timing-working.ts';
 import { type Computed, spread } from './uncertainty.ts';
-import type { Quantity, UnitId } from './units.ts';
 
 const TURN = 2 * Math.PI;
 /** The step that the question "how closely" is asked with. */
@@ -21,123 +20,121 @@ const TENTH = 1e-4;
 /** What a hundredths dial and its fixing are good for at best, near the top. */
 const DIAL_DOUBT = 2e-5;
 
-const print = (o: Output | undefined, quantity: Quantity, unit: UnitId, figures = 3) =>
-  o ? printFigure(o, quantity, unit, figures) : '—';
-const mm = (o: Output | undefined) => print(o, 'length', 'mm');
-const deg = (o: Output | undefined) => print(o, 'angle', 'deg');
+const mm = printer('length', 'mm');
+const deg = printer('angle', 'deg');
 
-export function crankOf(values: Values): SliderCrank {
-  const offset = figureOf(values, 'offset') ?? 0;
+function crankOf(values: Values): SliderCrank {
+  const v = reader(values);
+  const offset_m = v('offset', 0);
   return {
-    radius_m: (figureOf(values, 'stroke') ?? Number.NaN) / 2,
-    rod_m: figureOf(values, 'rod') ?? Number.NaN,
-    offset_m: textOf(values, 'side') === 'thrust' ? -offset : offset,
+    radius_m: v('stroke') / 2,
+    rod_m: v('rod'),
+    offset_m: textOf(values, 'side') === 'thrust' ? -offset_m : offset_m,
   };
 }
 
+/** What is known: "advance" (degrees), "travel", "arc" (along the rim) or "turns" (of a dial). */
+const knownOf = (values: Values) => textOf(values, 'known') ?? 'advance';
+
 /** Travel of the piston where that is what is known: as such, or from the dial of a gauge that may stand at a slant. */
 function knownTravel(values: Values): number {
-  const get = (name: string) => figureOf(values, name);
-  if (textOf(values, 'known') === 'travel') return get('travel') ?? Number.NaN;
-  const gauge = (get('turns') ?? 0) * (get('dial') ?? 0) + (get('reading') ?? 0);
-  return gauge * Math.cos(get('slant') ?? 0);
+  const v = reader(values);
+  if (knownOf(values) === 'travel') return v('travel');
+  return (v('turns', 0) * v('dial', 0) + v('reading', 0)) * Math.cos(v('slant', 0));
 }
 
 /** Crank angle before top dead centre, from whichever is known. */
 function knownAngle(values: Values, engine: SliderCrank): number {
-  const get = (name: string) => figureOf(values, name);
-  const known = textOf(values, 'known') ?? 'advance';
-  if (known === 'travel' || known === 'turns') return angleAt(engine, knownTravel(values));
-  if (known === 'arc') return (2 * (get('arc') ?? Number.NaN)) / (get('rim') ?? Number.NaN);
-  return get('advance') ?? Number.NaN;
+  const v = reader(values);
+  const known = knownOf(values);
+  if (known === 'advance') return v('advance');
+  return known === 'arc' ? (2 * v('arc')) / v('rim') : angleAt(engine, knownTravel(values));
 }
 
-/** Errors that cylinders after the first fire early by; the first is the one that is set. */
-const phasesOf = (values: Values): number[] => {
-  const others = (figureOf(values, 'cylinders') ?? 1) - 1;
-  return others > 0 ? rowsOf(values, 'phase').map(([early = 0]) => early) : [];
+/** Crank angle between the two marks of a positive stop. */
+const between = (values: Values): number => {
+  const v = reader(values);
+  return v('disc', (2 * v('marks')) / v('rim'));
 };
 
-/** Every figure of the answer from SI values; run again for each ± (uncertainty.ts). */
-export function computeTiming(values: Values): Computed {
+/** How much earlier each cylinder after the first fires than evenly spaced. */
+const phasesOf = (values: Values): number[] =>
+  reader(values)('cylinders', 1) > 1 ? rowsOf(values, 'phase').flat() : [];
+
+/** Every figure of the answer from SI values; run again for each ± (uncertainty.ts). Not a number: not asked for. */
+function compute(values: Values): Computed {
+  const v = reader(values);
   const engine = crankOf(values);
-  const angle = knownAngle(values, engine);
-  const travel = travelAt(engine, angle);
-  const [rim, dial, speed] = [figureOf(values, 'rim'), figureOf(values, 'dial'), figureOf(values, 'speed')];
-  const gauge = travel / Math.cos(figureOf(values, 'slant') ?? 0);
-  const arc = (a: number | undefined) => (rim === undefined || a === undefined ? undefined : (a * rim) / 2);
-  const marks = figureOf(values, 'marks');
-  const between = figureOf(values, 'disc') ?? (marks !== undefined && rim ? (2 * marks) / rim : undefined);
-  const stop = between === undefined ? undefined : positiveStop(engine, between);
-  const first = stop && between !== undefined ? between / 2 + stop.shift_rad : undefined;
+  const advance = knownAngle(values, engine);
+  const travel = travelAt(engine, advance);
+  const gauge = travel / Math.cos(v('slant', 0));
+  const rim = v('rim');
+  const turn = between(values);
+  const stop = positiveStop(engine, turn);
+  const first = turn / 2 + stop.shift_rad;
   const phases = phasesOf(values);
-  const lead = Math.max(0, ...phases);
-  const reset = phases.length ? angle - lead : undefined;
-  const each: Record<string, number> = {};
-  phases.forEach((early, i) => {
-    each[`angle${i + 2}`] = angle + early;
-    each[`travel${i + 2}`] = travelAt(engine, angle + early);
-    each[`reset${i + 2}`] = angle + early - lead;
-    each[`resetTravel${i + 2}`] = travelAt(engine, angle + early - lead);
-  });
+  const lead = phases.length ? Math.max(0, ...phases) : Number.NaN;
   const low = Math.max(0, travel - TENTH / 2);
-  return {
-    advance: angle,
+  const found: Record<string, number> = {
+    advance,
     travel,
-    arc: arc(angle),
-    chord: rim && angle <= Math.PI ? rim * Math.sin(angle / 2) : undefined,
+    arc: (advance * rim) / 2,
+    chord: rim * Math.sin(Math.min(advance, Math.PI) / 2),
     gauge,
-    dialTurns: dial ? gauge / dial : undefined,
+    dialTurns: gauge / v('dial'),
     perTenth: angleAt(engine, low + TENTH) - angleAt(engine, low),
     nearTop: angleAt(engine, DIAL_DOUBT),
-    time: speed ? angle / speed : undefined,
+    time: advance / v('speed'),
     stroke: pistonStroke(engine),
     topAngle: topAngle(engine),
-    half: arc(between === undefined ? undefined : between / 2),
-    halfAngle: between === undefined ? undefined : between / 2,
-    stopDepth: stop?.depth_m,
-    stopShift: stop?.shift_rad,
-    fromFirst: arc(first),
+    half: (turn * rim) / 4,
+    stopDepth: stop.depth_m,
+    stopShift: stop.shift_rad,
+    fromFirst: (first * rim) / 2,
     fromFirstAngle: first,
-    fireFromFirst: arc(first === undefined ? undefined : first - angle),
-    reset,
-    resetTravel: reset === undefined ? undefined : travelAt(engine, reset),
-    resetArc: arc(reset),
-    lead: phases.length ? lead : undefined,
-    ...each,
+    fireFromFirst: ((first - advance) * rim) / 2,
+    lead,
+    reset: advance - lead,
+    resetTravel: travelAt(engine, advance - lead),
+    resetArc: ((advance - lead) * rim) / 2,
   };
+  phases.forEach((early, i) => {
+    for (const [name, angle] of [
+      ['', advance + early],
+      ['reset', advance + early - lead],
+    ] as const) {
+      found[`${name}angle${i + 2}`] = angle;
+      found[`${name}travel${i + 2}`] = travelAt(engine, angle);
+    }
+  });
+  return found;
 }
 
 function refuse(values: Values): Refusal | undefined {
-  const get = (name: string) => figureOf(values, name);
+  const v = reader(values);
+  const has = (name: string) => !Number.isNaN(v(name));
   const engine = crankOf(values);
   const { radius_m: r, rod_m: l, offset_m: e } = engine;
-  const known = textOf(values, 'known') ?? 'advance';
-  const slanted = (get('slant') ?? 0) > 0;
-  const rim = get('rim');
+  const known = knownOf(values);
   const phases = rowsOf(values, 'phase').length;
-  const others = (get('cylinders') ?? 1) - 1;
+  const others = v('cylinders', 1) - 1;
   const geometry = refusal({
     stroke: !(r > 0) && 'The stroke is needed: twice the crank radius.',
     rod: !(l > r) && 'The rod must be longer than half the stroke.',
-    offset:
-      Math.abs(e) >= l - r &&
-      l > r &&
-      'The offset must be smaller than what the rod is longer than half the stroke.',
+    offset: l > r && Math.abs(e) >= l - r && 'The offset must be smaller than the rod less half the stroke.',
     crown:
-      slanted &&
+      v('slant', 0) > 0 &&
       textOf(values, 'crown') === 'domed' &&
       'On a domed crown a slanted gauge does not tell the travel: its tip moves over the dome. Measure straight down the bore, or use a degree disc.',
     rim:
-      rim === undefined &&
-      (known === 'arc' || get('marks') !== undefined) &&
-      'The diameter of the rim is needed to turn a distance along it into degrees.',
+      !has('rim') &&
+      (known === 'arc' || has('marks')) &&
+      'The diameter of the rim is needed for its degrees.',
     dial:
-      known === 'turns' && !get('dial') && 'The travel of one dial turn is needed, such as 0.1 in or 1 mm.',
-    disc:
-      get('marks') !== undefined &&
-      get('disc') !== undefined &&
-      'Give the marks along the rim or in degrees, not both.',
+      known === 'turns' &&
+      !(v('dial') > 0) &&
+      'The travel of one dial turn is needed, such as 0.1 in or 1 mm.',
+    disc: has('marks') && has('disc') && 'Give the marks along the rim or in degrees, not both.',
     phase:
       others > 0 &&
       phases > 0 &&
@@ -147,105 +144,87 @@ function refuse(values: Values): Refusal | undefined {
   if (geometry) return geometry;
   const whole = pistonStroke(engine);
   const bottom = upstroke(engine);
-  const between = get('disc') ?? (rim ? (2 * (get('marks') ?? 0)) / rim : 0);
-  const early = Math.max(0, ...phasesOf(values));
   return refusal({
     [known === 'turns' ? 'reading' : known]:
       known === 'travel' || known === 'turns'
-        ? knownTravel(values) > whole && `The piston travels only ${mm({ si: whole })} in all.`
-        : knownAngle(values, engine) + early > bottom &&
-          `That is past bottom dead centre, which lies ${deg({ si: bottom })} before the top.`,
-    [get('disc') === undefined ? 'marks' : 'disc']:
-      between >= Math.PI &&
-      'The two marks must be less than half a turn apart: the stop stands near the top.',
+        ? knownTravel(values) > whole && `The piston travels only ${mm(whole)} in all.`
+        : knownAngle(values, engine) + Math.max(0, ...phasesOf(values)) > bottom &&
+          `That is past bottom dead centre, which lies ${deg(bottom)} before the top.`,
+    [has('disc') ? 'disc' : 'marks']:
+      between(values) >= Math.PI &&
+      'The marks must be less than half a turn apart: the stop stands near the top.',
   });
 }
 
-const speeds = (values: Values) => rowsOf(values, 'curve').sort((a, b) => (a[0] ?? 0) - (b[0] ?? 0));
+const firingInterval = (values: Values): number =>
+  ((textOf(values, 'strokes') === '4' ? 2 : 1) * TURN) / reader(values)('cylinders', 1);
 
-function tables(values: Values, out: Record<string, Output>): AnswerTable[] {
+const headed = (...labels: string[]) => labels.map((label) => ({ label, numeric: true }));
+
+function tables(values: Values, curve: readonly number[][], out: Record<string, Output>): AnswerTable[] {
   const engine = crankOf(values);
-  const rim = figureOf(values, 'rim');
   const found: AnswerTable[] = [];
-  const curve = speeds(values);
+  const rim = reader(values)('rim');
+  const round = (cell: string) => (rim > 0 ? [cell] : []);
   if (curve.length)
     found.push({
       name: 'curve',
       caption: 'Advance at each speed',
-      columns: ['Speed', 'Advance', 'Travel', ...(rim ? ['Along the rim'] : []), 'Time before the top'].map(
-        (label) => ({ label, numeric: true }),
-      ),
+      columns: headed('Speed', 'Advance', 'Travel', ...round('Along the rim'), 'Time before the top'),
       rows: curve.map(([speed = 0, a = 0]) => [
-        print({ si: speed }, 'rotation', 'rpm', 4),
-        deg({ si: a }),
-        mm({ si: travelAt(engine, a) }),
-        ...(rim ? [mm({ si: (a * rim) / 2 })] : []),
-        print({ si: a / speed }, 'time', 'ms'),
+        printer('rotation', 'rpm', 4)(speed),
+        deg(a),
+        mm(travelAt(engine, a)),
+        ...round(mm((a * rim) / 2)),
+        printer('time', 'ms')(a / speed),
       ]),
     });
   const phases = phasesOf(values);
-  if (phases.length) {
-    const interval = firingInterval(values);
-    const rows = ['', ...phases.map((_, i) => String(i + 2))].map((n, i) => [
-      n || '1',
-      deg({ si: i * interval }),
-      deg(out[n ? `angle${n}` : 'advance']),
-      mm(out[n ? `travel${n}` : 'travel']),
-      deg(out[`reset${n}`]),
-      mm(out[`resetTravel${n}`]),
-    ]);
-    const labels = ['Cylinder', 'Even firing at', 'Fires now at', 'travel', 'After resetting', 'travel'];
+  if (phases.length)
     found.push({
       name: 'cylinders',
       caption: 'Each cylinder, before its own top dead centre',
-      columns: labels.map((label) => ({ label, numeric: true })),
-      rows,
+      columns: headed('Cylinder', 'Even firing at', 'Fires now at', 'travel', 'After resetting', 'travel'),
+      rows: [
+        ['advance', 'travel', 'reset', 'resetTravel'],
+        ...phases.map((_, i) => [
+          `angle${i + 2}`,
+          `travel${i + 2}`,
+          `resetangle${i + 2}`,
+          `resettravel${i + 2}`,
+        ]),
+      ].map((names, i) => [
+        String(i + 1),
+        deg(i * firingInterval(values)),
+        ...names.map((name, j) => (j % 2 ? mm : deg)(out[name])),
+      ]),
     });
-  }
   return found;
 }
 
-const firingInterval = (values: Values): number =>
-  ((textOf(values, 'strokes') === '4' ? 2 : 1) * TURN) / (figureOf(values, 'cylinders') ?? 1);
-
 function notes(values: Values, out: Record<string, Output>): string[] {
+  const v = reader(values);
+  const cylinders = v('cylinders', 1);
+  const shift = out['stopShift']?.si;
   const said = [
-    'Turn the engine in its running direction up to every mark. Gone past it, go back a quarter of a turn and come up again, so that the play is taken up the same way.',
-    `How closely: 0.1 mm of travel is ${deg(out['perTenth'])} here. Near the top the piston hardly moves: 0.02 mm below it, the least that a dial shows for sure, is already ${deg(out['nearTop'])}, so the last degrees, and top dead centre itself, cannot be set by travel. Use a positive stop.`,
-  ];
-  const rim = figureOf(values, 'rim');
-  if (rim) said.push(`1 mm along the rim is ${deg({ si: 2e-3 / rim })}.`);
-  const shift = out['stopShift'];
-  if (shift && out['halfAngle']) {
-    const way = shift.si < 0 ? 'first' : 'second';
-    said.push(
-      figureOf(values, 'offset')
-        ? `With the pin offset, true top dead centre lies ${deg({ si: Math.abs(shift.si) })} from half-way, towards the ${way} mark reached in the running direction.`
-        : 'Without pin offset true top dead centre lies half-way between the two marks.',
-    );
-  }
-  const cylinders = figureOf(values, 'cylinders') ?? 1;
-  if (cylinders > 1)
-    said.push(
-      `${cylinders} cylinders fire every ${deg({ si: firingInterval(values) })} of crank if evenly spaced; one fixed setting puts the others off by their phase error.`,
-    );
-  if (phasesOf(values).length)
-    said.push(
+    `How closely: 0.1 mm of travel is ${deg(out['perTenth'])} here. Near the top the piston hardly moves: 0.02 mm below it is already ${deg(out['nearTop'])}, so the last degrees, and top dead centre itself, cannot be set by travel. Use a positive stop.`,
+    v('rim') > 0 && `1 mm along the rim is ${deg(2e-3 / v('rim'))}.`,
+    shift !== undefined &&
+      (v('offset', 0)
+        ? `With the pin offset, true top dead centre lies ${deg(Math.abs(shift))} from half-way, towards the ${shift < 0 ? 'first' : 'second'} mark reached in the running direction.`
+        : 'Without pin offset true top dead centre lies half-way between the two marks.'),
+    cylinders > 1 &&
+      `${cylinders} cylinders fire every ${deg(firingInterval(values))} of crank if evenly spaced; one fixed setting puts the others off by their phase error.`,
+    out['reset'] &&
       `Set cylinder 1 to ${deg(out['reset'])}, ${mm(out['resetTravel'])} of travel: then no cylinder fires earlier than the figure.`,
-    );
-  if (figureOf(values, 'slant'))
-    said.push(
-      'The slanted gauge is worked out for a flat crown; valve pockets and steps are not allowed for.',
-    );
-  return said;
+  ];
+  return said.filter((note) => typeof note === 'string');
 }
 
 /** The same doubt about a figure that lies a known step away. */
-function moveBy(output: Output, step: number): Output {
-  const { si, pm, interval } = output;
-  const moved: Output = pm === undefined ? { si: si + step } : { si: si + step, pm };
-  if (interval) moved.interval = { low: interval.low + step, high: interval.high + step };
-  return moved;
+function moveBy({ si, interval, ...rest }: Output, step: number): Output {
+  const moved = { ...rest, si: si + step };
+  return interval ? { ...moved, interval: { low: interval.low + step, high: interval.high + step } } : moved;
 }
 
 /**
@@ -255,22 +234,23 @@ function moveBy(output: Output, step: number): Output {
 export function solve(values: Values): Answer | Refusal {
   const refused = refuse(values);
   if (refused) return refused;
-  const outputs = spread(computeTiming, values);
-  const [turns, dial] = [outputs['dialTurns']?.si, figureOf(values, 'dial')];
-  const gauge = outputs['gauge'];
+  const outputs = spread(compute, values);
+  const { gauge, dialTurns } = outputs;
   // The whole turns are counted, so the doubt is all in the reading left over.
-  if (turns !== undefined && dial && gauge)
-    outputs['leftOver'] = moveBy(gauge, -Math.floor(turns + 1e-9) * dial);
-  const working: readonly WorkingLine[] = timingWorking(values, crankOf(values), outputs);
-  const drawings = [crankDrawing(values, outputs), travelChart(crankOf(values), outputs)];
-  const curve = speeds(values);
-  if (curve.length > 1) drawings.push(advanceChart(curve));
+  if (gauge && dialTurns)
+    outputs['leftOver'] = moveBy(gauge, -Math.floor(dialTurns.si + 1e-9) * reader(values)('dial'));
+  const curve = rowsOf(values, 'curve').sort(byFirst);
+  const engine = crankOf(values);
   return {
     ok: true,
     outputs,
-    working,
-    tables: tables(values, outputs),
+    working: timingWorking(values, engine, outputs),
+    tables: tables(values, curve, outputs),
     notes: notes(values, outputs),
-    drawings,
+    drawings: [
+      crankDrawing(values, engine, outputs),
+      travelChart(engine, outputs),
+      ...(curve.length > 1 ? [advanceChart(curve)] : []),
+    ],
   };
 }

@@ -106,5 +106,5 @@ function made(diameter_m: number, share: number, rule: string, radial: boolean):
  * What the wheel is taken to roll in a turn, from the nominal diameter: 3.05 × diameter for radials, else π × diameter
  * (a loaded cross-ply rolls some per cent less: common practice; measure it).
  */
-export const nominalRoll = ({ diameter_m, radial }: Pick<Tyre, 'diameter_m' | 'radial'>): number =>
+export const nominalRoll = (diameter_m: number, radial: boolean): number =>
   diameter_m * (radial ? ROLLING_RADIAL : Math.PI);

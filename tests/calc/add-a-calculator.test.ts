@@ -11,14 +11,14 @@ afterAll(() => rmSync(copy, { recursive: true, force: true }));
 
 /** A whole calculator as its author would write it. */
 const DISPLACEMENT = `import type { Answer, Calculator, Refusal, Values } from './contract.ts';
-import { figureOf } from './field-values.ts';
+import { reader } from './field-values.ts';
 import { spread } from './uncertainty.ts';
 import { line, num, over, power, sign, times } from './working.ts';
 
 export function solve(values: Values): Answer | Refusal {
-  const get = (name: string) => figureOf(values, name) ?? 0;
+  const get = reader(values);
   const outputs = spread((v) => {
-    const of = (name: string) => figureOf(v, name) ?? Number.NaN;
+    const of = reader(v);
     return { swept: (Math.PI / 4) * of('bore') ** 2 * of('stroke') * of('cylinders') };
   }, values);
   const length = (name: string, key: string) => sign(name, get(key), 'length', 'mm');

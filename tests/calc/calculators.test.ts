@@ -259,8 +259,8 @@ describe('premix', () => {
 
   test('the wall table names both gallons apart', () => {
     const wall = answered('premix', { ratio: '20:1', fuel: '5 L' }).tables.find((t) => t.name === 'wall');
-    expect(wall?.rows.map((r) => (r[0] ?? '').replace(/\u00a0/g, ' '))).toContain('1.0 imp gal');
-    expect(wall?.rows.map((r) => (r[0] ?? '').replace(/\u00a0/g, ' '))).toContain('1.0 US gal');
+    expect(wall?.rows.map((r) => (r[0] ?? '').replace(/\u00a0/g, ' '))).toContain('1 imp gal');
+    expect(wall?.rows.map((r) => (r[0] ?? '').replace(/\u00a0/g, ' '))).toContain('1 US gal');
   });
 });
 
