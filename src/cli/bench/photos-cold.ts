@@ -42,7 +42,7 @@ const ROUNDS = 3;
 export async function measure(io: Io) {
   const { series } = await createReader(join(io.root, 'content'), { root: io.root }).read();
   if (!series) return { lines: ['The demo cannot be read.'] };
-  const paths = originals(asPublished(series));
+  const paths = originals(asPublished(series)).map(({ path }) => path);
   const folder = join(io.root, '.oilway', 'bench', 'photos');
   const cold: number[] = [];
   const warm: number[] = [];
