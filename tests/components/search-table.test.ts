@@ -17,7 +17,7 @@ const fault = (events: FaultEvent[]): Fault => ({
   title: 'Weak spark',
   system: 'ignition',
   symptom: '',
-  suspects: ['plug', 'lead', 'brush', 'cap'].map((id) => ({ id, name: id })),
+  suspects: ['plug', 'lead', 'brush', 'cap'].map((id) => ({ id, name: id, place })),
   events,
   story: '',
   place,

@@ -39,7 +39,7 @@ describe('the working of a landed cost', () => {
       workingOf(rings, of, print).map((line) => [line.what, line.how, print.figures(line.comes)]),
     ).toEqual([
       ['Price', '40.00\u00a0GBP at 1 EUR = 0.80 GBP (a bank, 1 Mar 2026)', '50.00'],
-      ['Share of freight', '7.01 × 8 / 14, by weight', '4.01'],
+      ['Share of freight', '7.01 × 0.08 / 0.14\u00a0kg, by weight', '4.01'],
       ['Share of the fee', '3.00 / 2, evenly', '1.50'],
       ['Refunded', '2 of 4 sent back', '−10.00'],
       ['Stays with the series', 'freight, duty and fees of 2 of 4 sent back', '−2.76'],
