@@ -47,7 +47,7 @@ export function crankDrawing(
     [92, e ? `pin offset ${offset} to the` : ''],
     [106, e ? (e < 0 ? 'thrust side' : 'side away from thrust') : ''],
     [168, `T comes ${deg(a)} later`],
-    [182, out['arc'] ? `${mm(out['arc'])} along the rim` : ''],
+    [182, out['arc'] ? `${mm(out['arc'].si)} along the rim` : ''],
     [208, 'F under the pointer: fire'],
     [222, 'T top dead centre'],
     [274, 'running direction'],

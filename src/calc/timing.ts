@@ -551,6 +551,7 @@ export const timing: Calculator = {
     },
   ],
   conventions: [
+    'Turn the engine in its running direction up to every mark. Gone past it, go back a quarter of a turn and come up again, so that the play is taken up the same way.',
     'Drawn so that the crank turns clockwise; for an engine seen turning the other way, mirror it.',
     'Travel is measured along the bore, down from the highest place of the crown; degrees count back from true top dead centre.',
     'The thrust side is the wall that the piston leans on during the working stroke: opposite to where the crankpin swings after the top.',
