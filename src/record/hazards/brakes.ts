@@ -34,6 +34,7 @@ export const brakeHazards: Hazard[] = [
     defersTo: 'local asbestos law and the lining maker’s data',
     sources: [ASBESTOS_EPA, ASBESTOS_OSHA],
     words: [
+      'lining|linings|shoes|brake|brakes|clutch + hold breath|hold your breath|outdoors|paintbrush|mask|rivet|rivets|drill|drilled|glaze - spray|paint',
       'drum|drums|bell|bell housing|bellhousing|shoes|clutch + caked|hosed|hose|dust everywhere|dusty|lining dust|powder|powdery|black dust|brushing|brush out|blow out|vacuum|hoover|wet them|wetted - oil drum',
       'shoes|linings|lining|pads|facing|facings + original|woven|unknown|old stuff|anything|asbestos|nobody knows|crumbly|glazed|oily',
       'drum|drums|hub|plate|back plate + soapy water|wash down|damp|wet rag|wipe|do not blow|not blow|rinse|swab - oil drum|number plate',
@@ -101,6 +102,9 @@ export const brakeHazards: Hazard[] = [
     defersTo: 'the vehicle maker’s brake data and the inspection authority',
     sources: [PRACTICE('Brakes proved at walking pace on private ground first')],
     words: [
+      'rear cylinder|rear cylinders|front cylinder|wheel cylinders|both cylinders|slave cylinder|cylinder + weep|weeps|weeping|let go|shoes are wet|leaks past|seized piston|wet shoes|boards - petrol|fuel|head gasket|coolant|oil|number one|compression|bar',
+      'shoes|linings|lining|drum + wet|soaked|oily|greasy|oiled|fluid|grease on - dust|lap',
+      'linkage|rod|rods|pins|clevis|pedal|lever + comes right down|right down|to floor|to boards|on boards|too far|long travel|worn|slop - big end|gear lever|choke|clutch|accelerator|king pin|pedal pad|piano',
       'brakes|brake + disconnected|reassemble|until you get pedal|get a pedal|pedal|till i find|not working|do not work|no good|useless|untested|not yet|no pressure|air|pump|lost|gone|failed|miss|missing|stripped|apart|in bits|off the van - brake cleaner|brake lights|@money|clean|dust|hosed',
       'stop|stops|stopped|pulls up + barely|hardly|eventually|goes left|goes right|to left|to right|long way|pull|wheel lock|slew|yard - water|drip|rain|leak|needle stops|engine stops|stop it|rising|bleed|ways of stopping',
       'line|pipe|hose|junction|union + pinhole|burst|leak|wet|weep|corroded|rusty|split + rear|front|brake|wheel|pedal|fluid - fuel|petrol|gas|oil|radiator|water|coolant|ways of stopping',

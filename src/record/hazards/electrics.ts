@@ -38,6 +38,7 @@ export const electricHazards: Hazard[] = [
     defersTo: batteryMaker,
     sources: [BATTERIES],
     words: [
+      'charging|charge + amp|amps|vent|vents|overnight|bench|hours|cell|cells|battery|volts - @money|extra|free of|in charge|account|duty|postage|premium',
       'charge|charges|charging|charger + cap|caps|vent|vents|plug loose|loose|lid|spark|bubble|window|ventilate|mains|half hour|half an hour|boost|warm - @money|extra|account|in charge|free of|duty|postage',
       'boost|boosted|boosting + battery|mains charger|charger|tractor|start',
       'connect|disconnect|clip|unclip|take off + charger|jump lead|jump leads|charging clips',
@@ -75,6 +76,7 @@ export const electricHazards: Hazard[] = [
     defersTo: batteryMaker,
     sources: [CLP_ACID, BATTERIES],
     words: [
+      'acid - citric|vinegar|acid etch|boric|acid free|phosphoric|hydrochloric|oxalic|rust|tank|brick|lead acid battery is|paper|etch|battery is lead acid',
       'acid + knuckle|skin|eye|case|outside of case|finger|burn|stung|sting|clothes|paint|bench|tin|battery - acid free|flux|boric|citric|acid test',
       'acid + ran|run|drip|dripped|trouser|trousers|leg|jeans|skin|hand|hands|glove|gloves|wet|tilt|floor|concrete|splash|top up|bottle|pour|carboy|boots|holes|overalls|eye - acid free|acid etch|acid remark|acid drop|insulation',
       'crust|fur|powder|bloom|corrosion|growth + positive|negative|terminal|post|posts|clamp|baking soda|bicarbonate|battery - insulation',
@@ -150,6 +152,8 @@ export const electricHazards: Hazard[] = [
     defersTo: 'the vehicle maker’s wiring diagram and fuse ratings',
     sources: [BATTERIES, PRACTICE('Earth lead off first, on last')],
     words: [
+      'live|hot + wire|lead|feed|terminal|cable|pole + touch|touched|short|shell|earth|chassis|body|smoke|smoked|spark|bare|tape|insulate - hot water|live axle',
+      'terminal|terminals|post|posts|live|battery + tape|insulate|insulating tape|cover|boot|sleeve|bare|exposed|ring in pocket|jewellery|dropped|spanner - green|crust',
       'bridge|bridged|short|shorted|touch|touched|drop|dropped|slip|slipped + starter contacts|contacts|starter terminal|starter terminals|solenoid|terminals|battery terminals|live stud|battery - points|breaker|paint|price|lever|touch wood',
       'wire|feed|cable|lead + red hot|went red|glowing|glowed|got hot|too hot|smoking|smoked|melted|rubbed through|chafed through|worn through|cut through|trapped|pinched|bare - throttle|brake|clutch|speedo|bowden|exhaust|red wire',
       'battery lead off|battery off|lead off battery|earth off|negative off|battery first|battery out of circuit|kill battery|isolate battery|isolate + first|before|job|off|wiring|dash|starter|loom|work - order|in box',
@@ -200,6 +204,8 @@ export const electricHazards: Hazard[] = [
     defersTo: 'the ignition maker’s and the tester maker’s instructions',
     sources: [PRACTICE('Closed gap tester, grounded; never a lead in the hand')],
     words: [
+      'magneto|coil|ht + me|hand|arm|elbow|threw|thrown|jump|across|shed|finger|fingers|orange|blue|volts|kick|bite|touch|grab|hold - coil spring|turn by hand|plate|screw|drawing',
+      'spark|sparks + strong|weak|fat|thin|blue|orange|yellow|red|both|number one|number two|each side|left|right|jump|mm|test - spark plug gap|grinder|disc|battery|terminal|shower|fly',
       'cap|lead|plug lead|coil|magneto|insulation + feel it|hold it|not hold|bare hand|fingers|wet hands|bites|bite you|get you|jump to you|through cap|through insulation|let it go|nasty - radiator|cold|water|throttle lead|leads to',
       'plug|plugs + hanging|dangling|firing|resting|laid|clipped + cranked|cranking|crank|kick|spin|leads|both - hanging on|drain plugs|firing order',
       'spark tester|spark gap tester|gap tester|spark plug tester',

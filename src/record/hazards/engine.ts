@@ -83,10 +83,11 @@ export const engineHazards: Hazard[] = [
       },
     ],
     words: [
+      'start up|start|run|running|idle|engine|exhaust + coughing|nose out of door|tail in shed|door behind|everybody out|fug|haze|headache - paint|thinner|dust|solvent|sanding',
       '=fire|=fired|=fires|catch|caught|cough|coughed|lit|run up|ran up|haze|fug|two stroke haze|blue haze|smoke|fumes + @indoors - fire extinguisher|extinguisher|fire brigade|fire door|stove|wood fire|coal|catch rain|paint|cigarette|solder|heater|caught drip|drips|caught train|coughed from dust|thinner',
       'doors wide|door wide|doors wide open|doors open wide|big doors open|roller up|up and over door|through door + run|start|fire|fired|seconds|idle|engine|minute|running|smoke',
       'wife|neighbour|neighbours|baby|kids|house|kitchen|upstairs + fumes|smoke|exhaust|haze|running|engine running|smell of exhaust',
-      'fired|fires|started|starts|ran|runs|lit|lit up|kicked into life|barked + garage|shed|workshop|barn|lean to|lock up|basement|indoors|inside|cellar|carport|on stand in|bench',
+      'fired|fires|started|starts|ran|runs|lit|lit up|kicked into life|barked + garage|shed|workshop|barn|lean to|lock up|basement|indoors|inside|cellar|carport|on stand in|bench - @meeting|stall|letter',
       'eyes streaming|eyes stream|eyes water|eyes stung|coughing|headache|sick|dizzy + exhaust|fumes|smoke|engine|shed|garage|run|running - paint|thinner|solvent|acid|glue|onion|stripper',
       'extractor|extraction|fan|tailpipe|hose on exhaust|hose over exhaust|exhaust hose|flexible hose + exhaust|window|run|running|warm|engine - cooling fan|fan belt|cowl|fan mail|blade',
       'smoke|blue + lock up|garage|shed|barn|workshop|lean to + idle|running|engine|start|warm up|tick',
@@ -124,6 +125,8 @@ export const engineHazards: Hazard[] = [
     defersTo: 'the machine maker’s guards and instructions',
     sources: [PRACTICE('Nothing loose near what turns; stop before you reach in')],
     words: [
+      'lamp|light|strobe|torch + mark|timing mark|rim|flywheel + keeps|revs|rpm|thousand|hold her at|holds her at|at idle|tickover|fast - test lamp|points open|by hand|degrees before|scribe|static',
+      'engine|revs + at two thousand|at 2000|at three thousand|at 3000|thousand rpm|held at|holds her|keeps her at|keep her at|blip|rev her|revs it',
       'running|while it runs|while running|ticking over|idling|turning over|spinning|in motion|at idle + reach in|reach|hand|hands|finger|fingers|screw|screwdriver|stop screw|adjust|lean|close|near|rag|tweak|feeler|spanner|watch your - by hand|rain|out of time|seam',
       'belt|chain|shaft|flywheel|fan|chuck|sprocket + caught|grabbed|snatched|took it round|wrapped|wound up|pulled in|dragged in|whipped',
       'chain|belt|sprocket|flywheel|pulley|wheel|shaft|fan + bootlace|lace|laces|fingers|hand|sleeve|hair|rag|cuff|beard|pony tail|ponytail|scarf + turn|turns|spin|spinning|run|running|round|moving|going|grab|catch|wind|wrap - by hand|@paper|order|rope|by hand|hand on rim|running direction',
@@ -290,6 +293,7 @@ export const engineHazards: Hazard[] = [
     defersTo: handbook,
     sources: [PRACTICE('Plugs out and by hand after standing with the fuel on')],
     words: [
+      'brim full|half full|full + cylinder|crankcase|bore|pot + petrol|fuel|water|oil|mix|coolant|do not kick|not kick|kick|crank - grease',
       'leak|leaked|leaking|seep|seeped|run|ran|drained|dripped|crept + into cylinder|into crankcase|into bore|into bottom end|into barrel|into engine',
       'liquid|fuel|petrol|water|coolant|mix + into cylinder|into crankcase|in cylinder|in crankcase|in bore|on top of piston|above piston|behind piston|over piston - squirt oil|penetrating',
       'before anyone kicks|before you kick|before kicking|before cranking|before touching starter|do not kick|do not crank|turn by hand first + fuel|plug|cylinder|crankcase|full|tap|leak|liquid|wet',
@@ -350,6 +354,8 @@ export const engineHazards: Hazard[] = [
     defersTo: 'the maker’s driving instructions',
     sources: [PRACTICE('Throttle opened now and then on a descent, hand on the clutch')],
     words: [
+      'oil comes with throttle|oil with throttle|no oil without|lubricated by fuel|lubrication comes + throttle|hill|shut|fuel|premix|downhill',
+      'ride down|drive down|run down|coming down|went down|go down|going down + shut|closed|throttle|overrun|engine braking|premix|two stroke',
       'closed throttle|shut throttle|throttle shut|throttle closed|no throttle|overrun|overrunning|trailing + going dry|run dry|dry|starved|no oil|oil|seize|hill|down|descent|long|lubrication - flooded|plugs out|idle|revs',
       'shut throttle|throttle shut|close throttle|throttle closed|closed throttle|off throttle|throttle off|rolled off throttle + drop|descent|down|ford|valley|dip|slope|bottom|hairpin|tighten|seize|nip|pass|hill|mile|coast',
       'throttle + tighten|nipped|seized|lock up + down|drop|hill|valley|descent|ford|dip|bottom',

@@ -66,6 +66,10 @@ export const fuelHazards: Hazard[] = [
       },
     ],
     words: [
+      'tap + jar|litre|quarter litre|measuring jug|flow|dribble|stream|flows|bucket|bottle|can|drip - water|tap hole|thread|bearing tap|taps out|cold tap|coolant|radiator|drill and tap|tap lever|antifreeze',
+      'tank + fume|fumes|smell|smells|whiff|vapour|vapours|dry for|sat dry|dry since|empty for|emptied|been empty|breath|air it|airing - header|water tank|paint fume|radiator',
+      'float|bowl|carburettor + spill|flood|lid|screws|mop|damp|stain|seep|wet|overfill|level too high - oil level|float glass|bowl of water|washing',
+      'vapour|vapours|fuel fumes|petrol fumes|gas fumes|fume|fumes + cap|tank|lamp|heater|stove|boiler|flame|spark|pilot|garage|shed|floor|pit|drain|drum - exhaust|paint|solder|weld|zinc|engine running|running|thinner|smoke',
       'tap on|tap to on|tap open|open tap|turn tap on|tap off|fuel on|turn on fuel|tap back on + joint|damp|leak|drip|look|wet|bowl|minute|fill|float|hose|clip|wipe|puddle|stain - water tap|bath|header|tap off thread|cold tap',
       'float chamber|float bowl|bowl + jam jar|jar|cup|pour|tip|empty|emptied|spoonful|wet|last of - header|washing up|salad',
       'fuel + arm|arms|sleeve|trousers|boots|floor|bench|pipe comes off|comes off|came out|ran out of pipe|stain|tin|bucket|tray|bottle - @money|consumption',
@@ -122,6 +126,7 @@ export const fuelHazards: Hazard[] = [
     defersTo: makersFuel,
     sources: [HOME_PETROL, CLP_FLAMMABLE],
     words: [
+      'filler|fill|refuel|fuelling|refuelling|filling up + exhaust|cool|let her cool|let it cool|hot|stopped|smoking - cooling|radiator|coolant|oil filler|header|battery|water',
       'hot|running|still hot + tap|bowl|float|fuel|petrol + fill|ran down|run down|fins|over|open|top|splash - hot water|radiator|coolant|oil|bath tap|cap off',
       'hot|running|after run|engine running|ticking|glowing|idling + refuel|filler|fill|pour|top up|splash|spill|drip|weep|leak + petrol|fuel|tank|=gas|carburettor|union|line|can',
       '@fuelish + @flow|touch|rub|chafe + @hotengine',
@@ -153,6 +158,10 @@ export const fuelHazards: Hazard[] = [
     defersTo: 'the engine maker’s ratio and oil, the can’s marking and the local storage limits',
     sources: [HOME_PETROL, CLP_FLAMMABLE, PRACTICE('Ratio by volume, oil measured, can marked')],
     words: [
+      '% + ml|cc|litre|oil|mix',
+      'percent + ml|cc|mix|petrol|two stroke',
+      'shake|shaken|swirl + can|tin|bottle|oil|mix|fuel|petrol - paint|spray|rattle can|stands|jack|hand|primer|aerosol',
+      'oil + sink|sinks|settle|settles|separate|separates + can|petrol|mix|fuel|bottom|stood',
       'burn in month|goes off|lasts a month|ml for|cc for|ml per litre|ml to litre + mix|oil|two stroke|stroke|litre|fuel|25',
       '#mixratio + ml|litre|litres|syringe|can|jug|bottle|measure|gallon|cc',
       'two stroke oil|two stroke + litre|ml|cc|can|petrol|fuel|measure|jug|shake|percent - two stroke engine|two stroke twin|gearbox',
@@ -286,6 +295,7 @@ export const fuelHazards: Hazard[] = [
     defersTo: 'the engine maker’s stopping instructions and highest speed',
     sources: [PRACTICE('A board over the intake stops a two-stroke that the ignition does not')],
     words: [
+      'would not stop|will not stop|not stop|could not stop|stop it|stopped it|stall|stalled + key|ignition|switch|clutch|in third|in gear|against brake|board|throttle|choke|tap off|engine|revs - brake fluid|drip|leak|rain|bleed|pedal|hill',
       'rev|revved|revs|revving|scream|screamed|roar|roared|race|raced|howled|soared|flew up|shot up|climb|climbed + throttle shut|throttle closed|shut throttle|closed throttle|heavens|roof|limit|itself|own|air leak|sucking air|intake gasket|would not stop|stuck|not come down|not come back|seal|terrifying|ignition off|let go of throttle - drive up|hill|screamed at me|noise',
       'air leak|sucking air|drawing air|crank seal|intake leak|intake gasket + idle|rev|revs|throttle|lean|race|hang',
       'throttle|idle|revs + would not come down|not come down|hung up|hanging up|hangs|stays up|stayed up|kept rising|keeps rising|not drop',

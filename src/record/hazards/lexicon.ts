@@ -29,7 +29,7 @@ export const CLASSES: Readonly<Record<string, string>> = {
     'brochure|drawing|document|archive|manual says|page|pages|figure|chapter|photograph|photo|catalogue|catalog|paperwork|parts list|spreadsheet|calendar|newspaper|comment|comments|label says|crossword|letter|letters|magazine|auction|museum|register|website|forum|podcast|novel|story|club|drawing says|scan|plate says|part number|previous owner was|toy|model kit',
   timeword: 'run in bath|long run|short run|trial period',
   tool: 'tap and die|die nut',
-  meeting: 'meeting|club night|open day|raffle|errand|stall|bakery',
+  meeting: 'tea|coffee|crossword|lunch|radio|meeting|club night|open day|raffle|errand|stall|bakery',
   outdoorsword:
     'outside|outdoors|out of doors|in open air|in open|in yard|on drive|driveway|in street|in lane|in field|on road|road|lane|hill|outside on|in courtyard|pushed out|pushed it out|push it out|rolled it out|wheel it out|wheeled out|on lawn|car park|parking lot|kerb|in garden',
   driveword:

@@ -26,6 +26,10 @@ export const liftingHazards: Hazard[] = [
     defersTo: 'the vehicle maker’s lifting points, the rated load on jack and stands, and local rules',
     sources: [UNDER_VEHICLES, INDG434],
     words: [
+      '=pit|inspection pit + see|from|in|under|stood|stand|work|look|over|light - @paper|armpit|pit stop|seed|peach',
+      'above me|above my|gearbox above|engine above|over me|overhead|overhung|beneath her|beneath it|beneath van|under van|under vehicle|under car|under truck|under chassis|under her|under there|under it all|underneath it|underneath her + back|lie|light|spanner|lamp|torch|crawl|look|undo|reach|grease|check|roll|slid|me|go|went|goes|get|got|work|drip|anybody|anyone|someone|somebody|nobody - bench|table|paper|sheet|van under own',
+      'two jacks|three jacks|second jack|one jack|jack only|on jack alone|only jack|just on jack|jack creaked|jack sank|jack slipped|jack leaning',
+      'axle|wheel|wheels|hub|drum + hang|hangs|hanging|droop|droops|dangle - hang up|hangs on wall|nail|hanger|hung from beam',
       'ramp|ramps + up|under|on|drive|front|rear|reach|van|wheels|below|exhaust|gearbox|belly - held by|tied|trailer|winch|flatbed|recovery|loading|cable snapped|wheelbarrow|plank',
       'chock|chocked|shove|rock it|rock her|shake test + stand|stands|jack|belly|under|lift|raise|up',
       'belly|underside|floor pan|underneath of van + look|near|reach|get at|scrape|paint|wire brush|inspect|clean|undo|under|lamp|up on|crawl - pot belly',
@@ -46,7 +50,7 @@ export const liftingHazards: Hazard[] = [
       'jack + stand|stands|block|up|lower|ground|under|off|lift|pump|chassis|one - supplied with|nice thing|toolkit|tool kit|tool roll|jack of all trades|@paper|across road|union jack|@money',
       'stands + chassis|under|sit|set|lower|weekend|pin|floor|chassis rail|frame rail|run in gear - pointer|@paper|to reason|autojumble|@money|on drawing|music',
       'prop|support|block|blocks|brick|bricks|trestle|trestles|sleeper|sleepers|oak|timber + chassis|van|frame|axle|beneath|front axle|up on|wheel|rear|front - prop shaft|@paper|block and tackle|engine block|plug|spark|head',
-      '@underword + me|lie|lay|lying|slid|slide in|slide under|slide underneath|crawl|creep|crept|work|wriggle|underneath|flat|my nose|nose|belly|van|vehicle|chassis|gearbox|sump|axle|floor|engine cradle|cross member - @paper|bench|layer|paint|cap|gasket|lid|washer',
+      '@underword + me|lie|lay|lying|slid|slide in|slide under|slide underneath|crawl|creep|crept|work|wriggle|underneath|flat|my nose|nose|belly|van|vehicle|chassis|gearbox|sump|axle|engine cradle|cross member - @paper|bench|layer|paint|cap|gasket|lid|washer',
       'wheel|wheels|rear|back end|front end|nose|axle|both wheels + hang|hanging|clear of floor|off ground|off floor|off deck|in air|in mid air|dangle|dangling|free of floor|clear ground - @paper|fan',
       'up on + stands|bricks|blocks|ramps|jack|trestles|axle stands',
       'on stands|on axle stands|on jack stands|on ramps|on bricks|over pit|in pit|on lift|on blocks|on trestles - @paper|cockpit|gear box lift',
@@ -79,6 +83,8 @@ export const liftingHazards: Hazard[] = [
       'the rated load on crane and sling, the engine maker’s lifting points and local rules for lifting gear',
     sources: [UNDER_VEHICLES, PRACTICE('Nobody under the load; lower it before working on it')],
     words: [
+      'strap|sling|strop|lifting chain + lug|lugs|strain|take strain|mounts|engine|gearbox|lift|crane|hoist|shackle|eye bolt|eyebolt - tow|trailer|tank strap|earth strap|leather|watch|clean chain|drive chain|washing|gravel|bicycle|sprocket|cable',
+      'take strain|takes strain|took strain|bear weight|take its weight|weight on hoist|weight on crane + engine|motor|gearbox|mount|mounts|mounting|bolt|head',
       'lifting bracket|lifting brackets|lifting lug|lifting strap|lifting chain|chain fall|gantry|engine stand|ratchet hoist|come along|comealong|a frame hoist|overhead beam + engine|gearbox|motor|block|swing|raise|lower|up|hang|weight',
       'pull|pulled|drop|dropped|lift|lifted|lower|swing|swung|heave|offer up|raise|ease + engine|motor|gearbox|power unit + in|out|mounts|mountings|hoist|bay|frame|clear|onto|bench|crane - pull down engine speed|engine speed|plug|drain|oil|filler|cover|idle',
       'engine|motor|gearbox|lump|unit + mid air|in air|swinging|off its mounts|off mountings|clear of frame|clear of chassis',

@@ -95,6 +95,8 @@ export const substanceHazards: Hazard[] = [
     defersTo: label,
     sources: [LEAD_RRP],
     words: [
+      'heat gun|scraper|blowlamp|torch|stripper|disc + paint|primer|enamel|layers|ribbons|bare metal + off|old|took|strip|back|green|blue|cream|grey|red - new paint|thin coat|rattle|second coat',
+      'old paint|old green|old blue|old red|old cream|old grey|original colour|paint + ribbons|dust|flakes|flakes off|scraped|scrape|sanded|sand|burnt off|heat gun|grind|blast|chips - new|fresh|powder coat|second coat|dab',
       'coachwork|bodywork|coach lines|old colour|old finish|old blue|old cream|old green|original cream|original blue|original green + sand|flat|flatted|wet and dry|rub|strip|scrape|burn|blast|grind|rubbed',
       'lead + gutter|roof|filed|file|body|join|pillar|arch|shape|panel - earth|plug|battery|length of lead|lead off|jump|lead to|time',
       'lead + filler|seam|run out|file|loaded|loading|wiped|paddle|solder|paint|primer|body + torch|file|sand|seam|melt|old|dust|run|door|wing|cut|roof - plug lead|lead off|lead time|earth lead|jump lead|lead acid|in lead|leads',

@@ -32,6 +32,7 @@ export const workshopHazards: Hazard[] = [
     defersTo: 'the vehicle maker’s procedure and the rated load of the compressor',
     sources: [PRACTICE('Tool made for the spring; force let off slowly')],
     words: [
+      'circlip|circlips|snap ring|snap rings|retaining ring + pick|pliers|cover|rag|out|come out|spring|fly|eye|eyes|groove|remove|prise|prised|lost|bag|in - order|@money|new circlips seated|packet|in box|tin',
       'under spring load|spring pressure|under load of spring|spring tension|spring under tension|strong spring|springs behind|came out like bullet|like a bullet|flew like|spring load',
       'retaining ring|retaining clip|spring clip + off|remove|out|flew|fly|pop|plier|eyes|cup - handle|spring clip and',
       'lever|prise|pry|stretch|hook|unhook|pull|ease + shoe|shoes + spring|over post|post|anchor|spring will|let go - drawer',
@@ -135,6 +136,7 @@ export const workshopHazards: Hazard[] = [
     defersTo: toolMaker,
     sources: [GRINDER_GUARDS, PRACTICE('Glasses and a face shield for wire wheels')],
     words: [
+      '=grind|=grinds|=grinding|ground back|ground off|ground flush|ground down + weld|metal|flush|back|blend|edge|bolt|off|rivet|stud|bracket|bead|smooth - valve|lap|gear|paste|belongs|bearing noise|noise|halt',
       'wire wheeled|wire wheeling|wire brushed|wire cupped|flap disced|sanded with disc|slitting disc|cutting disc|cut off saw',
       'wire wheel|wire brush|cup brush|flap|disc + mask|masks|evening|axle|chassis|whole|rust',
       'linish|linished|linishing|linisher|disc cutter|carbide burr|buffer|bench buffer|sander|wire brush on drill|wheel brush|slitting wheel|cut off disc|flapwheel|grindstone|tool post grinder - @money|buffer stop|buffer solution',
