@@ -12,7 +12,10 @@ import type { MdxNode } from './tree.ts';
 export class Element {
   readonly name: string;
   readonly place: Place;
-  readonly #values = new Map<string, { value: Data; place: Place }>();
+  readonly #values = new Map<string, { value: Data; offset: number }>();
+  /** Names of all attributes, also of those whose value cannot be used. */
+  readonly #written = new Set<string>();
+  readonly #lines: Lines;
   readonly #report: Report;
   readonly #told = new Set<string>();
 
@@ -20,39 +23,36 @@ export class Element {
     const start = node.position?.start.offset ?? 0;
     this.name = node.name ?? '';
     this.place = lines.at(start);
+    this.#lines = lines;
     this.#report = report;
     const attributes = node.attributes ?? [];
     const spans = attributes.length === 0 ? [] : attributeSpans(lines.text, start);
     for (const [at, attribute] of attributes.entries()) {
       const span = spans[at];
-      const found = span && (span.name === (attribute.name ?? '') ? span : undefined);
-      const place = found ? lines.at(found.value) : this.place;
-      if (attribute.type !== 'mdxJsxAttribute' || attribute.name === undefined) {
-        report.add(
-          'chapters/attribute-value',
-          place,
-          'Attributes in braces of their own ({...name}) are code, not data. Write each one as name="…".',
-        );
-        continue;
-      }
-      const { value } = attribute;
-      if (value === null || value === undefined) this.#values.set(attribute.name, { value: true, place });
-      else if (typeof value === 'string') this.#values.set(attribute.name, { value, place });
-      else {
-        const read = readLiteral(value.value);
-        if (read) this.#values.set(attribute.name, { value: read.value, place });
-        else
-          report.add(
-            'chapters/attribute-value',
-            place,
-            `${shown(`{${value.value}}`)} is code, not data. Write texts in quotes, lists as {["a", "b"]}, reasons as {{"a": "why"}}.`,
-          );
-      }
+      const offset = span && span.name === (attribute.name ?? '') ? span.value : start;
+      if (attribute.name !== undefined) this.#written.add(attribute.name);
+      const value = this.#read(attribute, offset);
+      if (value !== undefined && attribute.name !== undefined)
+        this.#values.set(attribute.name, { value, offset });
     }
   }
 
-  names(): string[] {
-    return [...this.#values.keys()];
+  #read({ type, name, value }: NonNullable<MdxNode['attributes']>[number], offset: number): Data | undefined {
+    if (type !== 'mdxJsxAttribute' || name === undefined)
+      return this.#report.add(
+        'chapters/attribute-value',
+        this.#lines.at(offset),
+        'Attributes in braces of their own ({...name}) are code, not data. Write each one as name="…".',
+      );
+    if (value === null || value === undefined) return true;
+    if (typeof value === 'string') return value;
+    const read = readLiteral(value.value);
+    if (read) return read.value;
+    return this.#report.add(
+      'chapters/attribute-value',
+      this.#lines.at(offset),
+      `${shown(`{${value.value}}`)} is code, not data. Write texts in quotes, lists as {["a", "b"]}, reasons as {{"a": "why"}}.`,
+    );
   }
 
   has(name: string): boolean {
@@ -60,14 +60,15 @@ export class Element {
   }
 
   at(name: string): Place {
-    return this.#values.get(name)?.place ?? this.place;
+    const offset = this.#values.get(name)?.offset;
+    return offset === undefined ? this.place : this.#lines.at(offset);
   }
 
   /** Tells unknown attributes, naming the nearest, and needed ones that are missing. Undefined where one is missing. */
   check(attributes: Record<string, Attribute>, others: readonly string[] | 'any' = []): true | undefined {
-    const known = [...Object.keys(attributes), ...(others === 'any' ? [] : others)];
-    for (const name of this.names()) {
-      if (known.includes(name) || others === 'any') continue;
+    for (const name of this.#values.keys()) {
+      if (Object.hasOwn(attributes, name) || others === 'any' || others.includes(name)) continue;
+      const known = [...Object.keys(attributes), ...others];
       const near = nearest(name, known);
       const choices = known.length === 0 ? 'It takes none.' : `It takes ${either(known, 'and')}.`;
       this.#report.add(
@@ -78,7 +79,7 @@ export class Element {
     }
     let whole: true | undefined = true;
     for (const [name, { needed }] of Object.entries(attributes)) {
-      if (!needed || this.has(name)) continue;
+      if (!needed || this.#written.has(name)) continue;
       whole = this.#report.add(
         'chapters/attribute-missing',
         this.place,

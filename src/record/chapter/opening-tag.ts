@@ -1,3 +1,6 @@
+/** An attribute's name, and the equals sign where it has a value. */
+const NAME = /([\p{L}_$][\p{L}\p{N}_$:.-]*)(?:\s*(=)\s*)?/uy;
+
 /** Where one attribute of a tag stands in the file's text. */
 export interface AttributeSpan {
   /** "" for a spread in braces. */
@@ -20,18 +23,19 @@ export function attributeSpans(text: string, start: number): AttributeSpan[] {
     if (character === '{') {
       spans.push({ name: '', start: at, value: at + 1 });
       at = afterBraces(text, at);
-    } else if (/[\p{L}_$]/u.test(character)) {
+      continue;
+    }
+    NAME.lastIndex = at;
+    const found = NAME.exec(text);
+    if (found) {
       const nameStart = at;
-      while (at < text.length && /[\p{L}\p{N}_$:.-]/u.test(text[at] ?? '')) at++;
-      const name = text.slice(nameStart, at);
-      let next = at;
-      while (/\s/.test(text[next] ?? '')) next++;
-      if (text[next] !== '=') {
+      const [whole, name = '', equals] = found;
+      at += name.length;
+      if (equals === undefined) {
         spans.push({ name, start: nameStart, value: nameStart });
         continue;
       }
-      next++;
-      while (/\s/.test(text[next] ?? '')) next++;
+      const next = nameStart + whole.length;
       const opener = text[next] ?? '';
       spans.push({ name, start: nameStart, value: next + 1 });
       if (opener === '{') at = afterBraces(text, next);

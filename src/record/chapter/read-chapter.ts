@@ -134,7 +134,7 @@ class Walk {
       if (!this.#chapter.calculators.includes(calculator.id)) this.#chapter.calculators.push(calculator.id);
       return step;
     }
-    if (!(name in COMPONENTS)) {
+    if (!Object.hasOwn(COMPONENTS, name)) {
       const known = [...Object.keys(COMPONENTS), ...CALCULATOR_COMPONENTS.keys()];
       const near = nearest(name, known);
       this.#report.add(

@@ -60,7 +60,7 @@ export function readMachine(
   stated: DecimalMark | undefined,
   report: Report,
 ): Machine | undefined {
-  const sections = mapping.keys().filter((key) => !(key in MACHINE));
+  const sections = mapping.keys().filter((key) => !Object.hasOwn(MACHINE, key));
   const mark = stated ?? shownIn(mapping, sections);
   const head = readMapping(mapping, 'machine', MACHINE, { report, mark, others: sections });
   const machine: Machine = {

@@ -34,6 +34,7 @@ export class Lines {
 }
 
 function characters(text: string): number {
+  if (!/[\ud800-\udfff]/.test(text)) return text.length;
   let count = 0;
   for (const _ of text) count++;
   return count;
