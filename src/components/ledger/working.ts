@@ -1,5 +1,5 @@
 import type { Account } from '../../record/money/account.ts';
-import { decimalOf, toWeights } from '../../record/money/decimal.ts';
+import { commonScale, decimalOf, decimalText, toWeights } from '../../record/money/decimal.ts';
 import type { ChargeShares, LandedLine, OrderAccount } from '../../record/money/landed-cost.ts';
 import { divideRounded } from '../../record/money/rounding.ts';
 import type { LedgerLine, ShareBasis } from '../../record/types.ts';
@@ -34,7 +34,11 @@ export function workingOf(one: LandedLine, account: Account, print: Printer): Wo
   for (const charge of order?.charges ?? []) {
     const share = charge.shares[row] ?? 0n;
     if (share !== 0n)
-      lines.push({ what: shareName(charge), how: shareWords(charge, row, print), comes: share });
+      lines.push({
+        what: shareName(charge),
+        how: shareWords(charge, row, order?.goods ?? [], print),
+        comes: share,
+      });
   }
   const shared = lines.slice(1).reduce((sum, line) => sum + line.comes, 0n);
   const direct = one.freight + one.duty + one.fee - shared;
@@ -54,19 +58,31 @@ export function workingOf(one: LandedLine, account: Account, print: Printer): Wo
 
 const shareName = ({ kind }: ChargeShares): string => `Share of ${kind === 'fee' ? 'the fee' : kind}`;
 
-/** "8.36 × 57.72 / 61.17, by value". */
-export function shareWords({ line, basis, weights }: ChargeShares, row: number, print: Printer): string {
-  const whole = print.figures(line.home.minor);
-  const rows = weights.filter((weight) => weight > 0n).length;
-  if (basis === 'even') return `${whole} / ${rows}, evenly`;
-  return `${whole} × ${fraction(weights, row, basis, print)}, ${basisWords(basis)}`;
+/** "8.36 × 57.72 / 61.17, by value"; by weight "17.35 × 0.42 / 0.57 kg, by weight". */
+export function shareWords(
+  charge: ChargeShares,
+  row: number,
+  goods: readonly LandedLine[],
+  print: Printer,
+): string {
+  const { line, basis } = charge;
+  return `${print.figures(line.home.minor)} ${proportion(charge, row, goods, print)}, ${basisWords(basis)}`;
 }
 
-function fraction(weights: readonly bigint[], row: number, basis: ShareBasis, print: Printer): string {
+/** The part of a charge that falls on a row: "× 57.72 / 61.17", or "/ 4" where all count the same. */
+export function proportion(
+  { basis, weights }: ChargeShares,
+  row: number,
+  goods: readonly LandedLine[],
+  print: Printer,
+): string {
   const own = weights[row] ?? 0n;
   const all = weights.reduce((sum, weight) => sum + weight, 0n);
-  if (basis === 'weight') return `${own} / ${all}`;
-  return `${print.figures(own)} / ${print.figures(all)}`;
+  if (basis === 'even') return `/ ${weights.filter((weight) => weight > 0n).length}`;
+  if (basis !== 'weight') return `× ${print.figures(own)} / ${print.figures(all)}`;
+  const scale = commonScale(goods.map((one) => decimalOf(one.line.weight_kg ?? 0)));
+  const kilograms = (weight: bigint) => print.quantity(Number(decimalText({ digits: weight, scale })));
+  return `× ${kilograms(own)} / ${kilograms(all)}\u00a0kg`;
 }
 
 /** An exact share before it was rounded, two digits beyond the minor unit and cut off: "7.8892". For reading only. */

@@ -96,9 +96,13 @@ export function decimalOf(value: number): Decimal {
   return read.value;
 }
 
-/** Whole numbers in the same proportion as the decimals. */
+/** Digits after the mark that all of the decimals fit into. */
+export const commonScale = (decimals: readonly Decimal[]): number =>
+  decimals.reduce((most, one) => Math.max(most, one.scale), 0);
+
+/** Whole numbers in the same proportion as the decimals: each × 10^commonScale. */
 export function toWeights(decimals: readonly Decimal[]): bigint[] {
-  const scale = decimals.reduce((most, one) => Math.max(most, one.scale), 0);
+  const scale = commonScale(decimals);
   return decimals.map((one) => one.digits * 10n ** BigInt(scale - one.scale));
 }
 

@@ -73,5 +73,3 @@ export function readRate(
     return { ok: false, message: `"${text}" is 0, which is no rate of exchange.` };
   return { ok: true, value: { rate: decimalText(read.value), exact: read.value } };
 }
-
-export { decimalText } from './decimal.ts';

@@ -1,7 +1,6 @@
 import { readDay } from '../day.ts';
 import { currencyProblem } from '../money/currencies.ts';
-import { type DecimalMark, type Read, readDecimal } from '../money/decimal.ts';
-import { decimalText } from '../money/rates.ts';
+import { type DecimalMark, decimalText, type Read, readDecimal } from '../money/decimal.ts';
 
 import { either, meant, shown } from '../text/words.ts';
 import type { Day } from '../types.ts';
