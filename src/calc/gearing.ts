@@ -1,137 +1,7 @@
-import type { Calculator, PublishedCheck } from './contract.ts';
+import type { Calculator } from './contract.ts';
 import { driveLineFields, otherSetUpFields } from './drive-line-fields.ts';
+import { gearingChecks } from './gearing-checks.ts';
 import { solve } from './solve-gearing.ts';
-import type { UnitId } from './units.ts';
-
-const R30 = 'UN Regulation No. 30, 02 series of amendments';
-const check = (
-  id: string,
-  says: string,
-  given: Record<string, string>,
-  output: string,
-  expected: number,
-  unit: UnitId,
-  tolerance: number,
-  source: string,
-  mark: PublishedCheck['mark'] = 'derived',
-): PublishedCheck => ({ id, says, given, output, expected, unit, tolerance, source, mark });
-
-const checks: readonly PublishedCheck[] = [
-  check(
-    '145-80-13',
-    '145/80 R 13, overall diameter',
-    { tyre: '145/80 R 13' },
-    'diameter',
-    562,
-    'mm',
-    0.5,
-    `${R30}, 6.1.2, rim 13 = 330 mm`,
-  ),
-  check(
-    '135-80-13',
-    '135/80 R 13, overall diameter',
-    { tyre: '135/80 R 13' },
-    'diameter',
-    546,
-    'mm',
-    0.5,
-    `${R30}, 6.1.2, rim 13 = 330 mm`,
-  ),
-  check(
-    '165-70-10',
-    '165/70 R 10, overall diameter',
-    { tyre: '165/70 R 10' },
-    'diameter',
-    485,
-    'mm',
-    0.5,
-    `${R30}, 6.1.2, rim 10 = 254 mm`,
-  ),
-  check(
-    '155-80-13',
-    '155/80 R 13 by the formula against 155 R 13 of the table',
-    { tyre: '155/80 R 13' },
-    'diameter',
-    578,
-    'mm',
-    3,
-    `${R30}, Annex 5, from memory`,
-    'memory',
-  ),
-  check(
-    '520-13',
-    '5.20-13, overall diameter',
-    { tyre: '5.20-13' },
-    'diameter',
-    582,
-    'mm',
-    3,
-    `${R30}, Annex 5, from memory`,
-    'memory',
-  ),
-  check(
-    '400-8',
-    '4.00-8 by the inch rule: 8 + 2 × 4 = 16 in',
-    { tyre: '4.00-8' },
-    'diameter',
-    406,
-    'mm',
-    1,
-    'Inch rule: common practice, no source; an estimate',
-    'common practice',
-  ),
-  check(
-    'outside-155',
-    '155 R 13, round the outside',
-    { tyre: '155 R 13' },
-    'outside',
-    1815.841,
-    'mm',
-    0.001,
-    'Circle of 578 mm: exact geometry',
-  ),
-  check(
-    'rolling-155',
-    '155 R 13, rolled in a turn: 3.05 × 578 mm',
-    { tyre: '155 R 13' },
-    'roll',
-    1762.9,
-    'mm',
-    0.05,
-    'Tyre industry guideline, ETRTO Standards Manual, general notes, from memory',
-    'memory',
-  ),
-  check(
-    'per-1000',
-    '1763 mm a turn, 4.125:1 overall',
-    { circumference: '1763 mm', final: '4.125' },
-    'per1000',
-    25.6436,
-    'km/h per 1000',
-    0.0005,
-    'Exact arithmetic',
-  ),
-  check(
-    'speedometer',
-    'Indicated 80 km/h after 1763 mm became 1726 mm',
-    { circumference: '1763 mm', circumference2: '1726 mm', indicated: '80 km/h' },
-    'trueSpeed',
-    78.321,
-    'km/h',
-    0.001,
-    'Exact arithmetic',
-  ),
-  check(
-    'r39-80',
-    'The most that may be indicated at 80 km/h',
-    { circumference: '1763 mm', road: '80 km/h' },
-    'mostShown',
-    92,
-    'km/h',
-    0.01,
-    'UN Regulation No. 39, Rev. 1, 5.3 (OJ L 120, 13.5.2010)',
-  ),
-];
 
 export { solve };
 
@@ -312,6 +182,6 @@ export const gearing: Calculator = {
     'Rolling circumference of radials 3.05 × diameter: tyre industry guideline (ETRTO), from memory. Inch rules: common practice.',
     'JCGM 100:2008 for the ±.',
   ],
-  checks,
+  checks: gearingChecks,
   solve,
 };

@@ -1,97 +1,23 @@
-import { type Curve, chart } from './chart.ts';
-import type { Answer, AnswerTable, Drawing, Output, Refusal, Values, WorkingLine } from './contract.ts';
+import type { Answer, AnswerTable, Output, Refusal, Values } from './contract.ts';
 import { driveLineFaults, type Gear, gearsOf, rollOf, withTyre } from './drive-line.ts';
 import { reader, refusal, rowsOf } from './field-values.ts';
+import { hillsWorking } from './hills-working.ts';
 import { printer } from './print-figure.ts';
+import { pullChart } from './pull-chart.ts';
 import {
-  airDensity,
   changeSpeed,
   climbForce,
   dragForce,
   greatestPull,
   highest,
-  type Pull,
   pullAt,
-  type Road,
   rollingForce,
-  STANDARD_DENSITY,
   slopeHeld,
   steadySpeed,
 } from './road-load.ts';
-import type { Point } from './svg.ts';
 import type { Tyre } from './tyre.ts';
 import { type Computed, spread } from './uncertainty.ts';
-import { add, arctangent, cosine, line, num, over, power, sign, sine, times } from './working.ts';
-
-const TURN = 2 * Math.PI;
-const STEPS = 80;
-
-const slopesOf = (values: Values): number[] => rowsOf(values, 'slopes').map(([slope = 0]) => slope);
-
-function roadOf(values: Values): Road {
-  const v = reader(values);
-  return {
-    mass_kg: v('mass'),
-    drag_m2: v('drag'),
-    rolling: v('rolling'),
-    wind_mps: v('wind', 0),
-    density_kgpm3: v('air', airDensity(v('altitude', 0), v('temperature', 288.15))),
-  };
-}
-
-/** Engine speed and torque, lowest speed first, from either curve. */
-function torqueRows(values: Values): [number, number][] {
-  const torque = rowsOf(values, 'torque').map(([w = 0, t = 0]): [number, number] => [w, t]);
-  const byPower = rowsOf(values, 'power').map(([w = 0, p = 0]): [number, number] => [w, p / w]);
-  return [...torque, ...byPower].sort((a, b) => a[0] - b[0]);
-}
-
-/** Pull of each gear; the engine's torque falls with the density of the air. */
-function pullsOf(values: Values, gears: readonly Gear[], roll: number, road: Road): Pull[] {
-  const radius = roll / TURN;
-  const share = reader(values)('efficiency', 1) * (road.density_kgpm3 / STANDARD_DENSITY);
-  const rows = torqueRows(values);
-  return rows.length < 2 || !(roll > 0)
-    ? []
-    : gears.map(({ overall }) =>
-        rows.map(([w, t]) => [(w * radius) / overall, (t * overall * share) / radius]),
-      );
-}
-
-/** Time from one speed to the other in whichever gear pulls most, coasting through each change; undefined if never. */
-function timeBetween(
-  values: Values,
-  gears: readonly Gear[],
-  pulls: readonly Pull[],
-  road: Road,
-  roll: number,
-): number | undefined {
-  const v = reader(values);
-  const [from, to, slope, pause] = [v('from', 0), v('to'), v('slope', 0), v('changeTime', 0)];
-  const hold = rollingForce(road, slope) + climbForce(road, slope);
-  const dv = (to - from) / STEPS;
-  let [speed, time, gear] = [from, 0, -1];
-  for (let step = 0; speed < to - dv * 1e-6; step++) {
-    const h = Math.min(dv, to - speed);
-    const middle = speed + h / 2;
-    const force = (g: number) => pullAt(pulls[g] ?? [], speed + h) ?? 0;
-    const best = pulls.reduce((one, _, g) => (g >= gear && force(g) > force(one) ? g : one), gear);
-    if (!(force(best) > 0) || step > 4 * STEPS) return undefined;
-    const changes = gear >= 0 && best !== gear;
-    gear = best;
-    if (changes) {
-      time += pause;
-      speed = Math.max(0, speed - ((hold + dragForce(road, speed)) * pause) / road.mass_kg);
-      continue;
-    }
-    const turning = v('inertia', 0) * (((gears[best]?.overall ?? 0) * TURN) / roll) ** 2;
-    const rest = (pullAt(pulls[best] ?? [], middle) ?? 0) - hold - dragForce(road, middle);
-    if (rest <= 0) return undefined;
-    time += (h * (road.mass_kg * (1 + v('rotating', 0)) + turning)) / rest;
-    speed += h;
-  }
-  return to > from ? time : undefined;
-}
+import { pullsOf, roadOf, slopesOf, timeBetween } from './vehicle-on-road.ts';
 
 /** Every figure of the answer; those of a gear end in its number, those of a slope in a second one. */
 function compute(values: Values, tyre: Tyre | undefined): Computed {
@@ -183,37 +109,6 @@ function tables(values: Values, out: Record<string, Output>): AnswerTable[] {
   ];
 }
 
-function pullChart(values: Values, tyre: Tyre | undefined): Drawing[] {
-  const road = roadOf(values);
-  const pulls = pullsOf(values, gearsOf(values), rollOf(values, tyre), road);
-  if (!pulls.length) return [];
-  const most = Math.max(...pulls.map(highest)) * 1.05;
-  const force = Math.max(...pulls.flatMap((pull) => pull.map(([, f]) => f))) * 1.1;
-  const gears = pulls.map((pull, g): Curve => {
-    const points = pull.map(([v, f]): Point => [v * 3.6, f]);
-    const peak = points.reduce((a, b) => (b[1] > a[1] ? b : a));
-    return { points, label: String(g + 1), labelAt: peak };
-  });
-  const slopes = slopesOf(values).map((slope): Curve => {
-    const hold = rollingForce(road, slope) + climbForce(road, slope);
-    const points = Array.from({ length: 21 }, (_, i): Point => {
-      const v = (most * i) / 20;
-      return [v * 3.6, hold + dragForce(road, v)];
-    });
-    return { points: points.filter(([, f]) => f <= force && f >= 0), label: percent(slope), dash: '4 3' };
-  });
-  return [
-    chart({
-      name: 'pull',
-      title: 'Driving force in each gear against the resistance of each slope',
-      desc: 'Full lines are the gears, numbered; dashed lines are what each slope takes. Where they cross, the speed holds.',
-      x: { label: 'km/h', max: most * 3.6 },
-      y: { label: 'N at the wheels', max: force },
-      curves: [...gears, ...slopes.filter(({ points }) => points.length > 1)],
-    }),
-  ];
-}
-
 function notes(values: Values, out: Record<string, Output>): string[] {
   const gears = gearsOf(values);
   const said: string[] = [];
@@ -232,34 +127,6 @@ function notes(values: Values, out: Record<string, Output>): string[] {
       'Full throttle; torque straight between the rows and in proportion to air density; below the first row the clutch slips. Grip of the tyres is not looked at.',
     );
   return said;
-}
-
-function working(values: Values, out: Record<string, Output>): WorkingLine[] {
-  const read = reader(values);
-  const speed = read('road');
-  if (!(speed >= 0)) return [];
-  const road = roadOf(values);
-  const slope = read('slope', 0);
-  const force = (name: string, key: string) => sign(name, out[key]?.si ?? 0, 'force', 'N', 4);
-  const [R, D, S] = [force('F_r', 'rollingForce'), force('F_d', 'dragForce'), force('F_s', 'climbForce')];
-  const b = sign('β', Math.atan(slope), 'angle', 'deg', 3);
-  const m = sign('m', road.mass_kg, 'mass', 'kg', 4);
-  const g = sign('g', 9.80665, 'acceleration', 'm/s2', 4);
-  const v = sign('v', speed, 'speed', 'm/s', 4);
-  const w = sign('w', road.wind_mps, 'speed', 'm/s', 3);
-  const air = w.si ? add(v, w) : v;
-  const c = sign('c', road.rolling, 'count', 'n', 3);
-  const A = sign('A', road.drag_m2, 'area', 'm2', 3);
-  const rho = sign('ρ', road.density_kgpm3, 'density', 'kg/m3', 4);
-  const lines = [line('Rolling resistance', R, b.si ? times(m, g, c, cosine(b)) : times(m, g, c))];
-  if (b.si) lines.unshift(line('Slope as an angle', b, arctangent(num(slope, percent(slope)))));
-  if (speed + w.si > 0) lines.push(line('Drag of the air', D, times(over(1, 2), rho, A, power(air, 2))));
-  if (b.si) lines.push(line('Climbing', S, times(m, g, sine(b))));
-  const total = b.si ? add(R, D, S) : add(R, D);
-  return [
-    ...lines,
-    line('Power at the wheels', sign('P', out['wheelPower']?.si ?? 0, 'power', 'kW', 4), times(total, v)),
-  ];
 }
 
 /**
@@ -288,7 +155,7 @@ export function solve(given: Values): Answer | Refusal {
   return {
     ok: true,
     outputs,
-    working: working(values, outputs),
+    working: hillsWorking(values, outputs),
     tables: tables(values, outputs),
     notes: notes(values, outputs),
     drawings: pullChart(values, tyre),

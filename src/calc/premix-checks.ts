@@ -1,0 +1,137 @@
+import type { PublishedCheck } from './contract.ts';
+import type { UnitId } from './units.ts';
+
+const VILLAGE =
+  'Village Math: Mixing gas and oil, Alaska Native Knowledge Network, University of Alaska Fairbanks: question and unit factor; answer by arithmetic';
+const HANDBOOK = 'Exact arithmetic, oil = fuel / ratio; unit factors of NIST Handbook 44, App. C';
+
+const derived = (
+  id: string,
+  says: string,
+  given: Record<string, string>,
+  output: string,
+  expected: number,
+  unit: UnitId,
+  tolerance: number,
+  source = HANDBOOK,
+): PublishedCheck => ({ id, says, given, output, expected, unit, tolerance, source, mark: 'derived' });
+
+/** What the calculator's page prints under "checked against" and the tests run. */
+export const premixChecks: readonly PublishedCheck[] = [
+  derived(
+    'us-20',
+    '1 US gallon of fuel at 20:1',
+    { ratio: '20:1', fuel: '1 US gal' },
+    'oil',
+    6.4,
+    'US fl oz',
+    0.005,
+    VILLAGE,
+  ),
+  derived(
+    'us-100',
+    '1 US gallon of fuel at 100:1',
+    { ratio: '100:1', fuel: '1 US gal' },
+    'oil',
+    1.28,
+    'US fl oz',
+    0.005,
+    VILLAGE,
+  ),
+  derived(
+    'us-15-50',
+    '15 US gallons of fuel at 50:1',
+    { ratio: '50:1', fuel: '15 US gal' },
+    'oil',
+    1.2,
+    'US qt',
+    0.001,
+    VILLAGE,
+  ),
+  derived(
+    'us-50',
+    '1 US gallon of fuel at 50:1 (often printed 2.6)',
+    { ratio: '50:1', fuel: '1 US gal' },
+    'oil',
+    2.56,
+    'US fl oz',
+    0.0005,
+  ),
+  derived(
+    'added-5-25',
+    'Oil added to 5 L of fuel at 25:1',
+    { ratio: '25:1', fuel: '5 L' },
+    'oil',
+    200,
+    'mL',
+    0.001,
+  ),
+  derived(
+    'inside-5-25',
+    'Oil inside 5 L of finished mixture at 25:1',
+    { ratio: '25:1', can: '5 L' },
+    'oil',
+    192.3077,
+    'mL',
+    0.001,
+  ),
+  derived('litres-33', '5 L of fuel at 33:1', { ratio: '33:1', fuel: '5 L' }, 'oil', 151.515, 'mL', 0.001),
+  derived(
+    'imperial-20',
+    '1 imperial gallon of fuel at 20:1',
+    { ratio: '20:1', fuel: '1 imp gal' },
+    'oil',
+    8,
+    'imp fl oz',
+    0.0001,
+  ),
+  derived(
+    'correct-lean',
+    '5 L of fuel with 100 mL of oil, to become 25:1',
+    { ratio: '25:1', fuel: '5 L', tank: '5.1 L', tankRatio: '50:1' },
+    'addOil',
+    100,
+    'mL',
+    0.001,
+  ),
+  derived(
+    'correct-rich',
+    '5 L of fuel with 250 mL of oil, to become 40:1',
+    { ratio: '40:1', fuel: '5 L', tank: '5.25 L', tankRatio: '20:1' },
+    'addFuel',
+    5,
+    'L',
+    0.001,
+  ),
+  derived(
+    'fill-up',
+    '3 L at 50:1 filled to 8 L at 33:1: fuel to pour in',
+    { ratio: '33:1', fuel: '5 L', tank: '3 L', tankRatio: '50:1', fill: '8 L' },
+    'fillFuel',
+    4823.529,
+    'mL',
+    0.002,
+  ),
+  derived(
+    'two-ratios',
+    '2 L at 25:1 and 3 L at 50:1 together',
+    { ratio: '25:1', fuel: '5 L', tank: '2 L', tankRatio: '25:1', added: '3 L', addedRatio: '50:1' },
+    'blendRatio',
+    35.8333,
+    ':1',
+    0.0005,
+  ),
+  {
+    ...derived(
+      'parts',
+      '50:1 is one part of oil to fifty of fuel by volume',
+      { ratio: '50:1', oil: '100 mL' },
+      'fuel',
+      5,
+      'L',
+      1e-9,
+      'Reading of a ratio in the trade: common practice, no source',
+    ),
+    mark: 'common practice',
+  },
+];
