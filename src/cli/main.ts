@@ -12,6 +12,7 @@ const COMMANDS: Record<string, () => Promise<{ command: Command }>> = {
   'add-part': () => import('./add-part.ts'),
   'add-order': () => import('./add-order.ts'),
   'add-rate': () => import('./add-rate.ts'),
+  hazards: () => import('./hazards.ts'),
   verify: () => import('./verify.ts'),
   bench: () => import('./bench.ts'),
 };
