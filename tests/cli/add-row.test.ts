@@ -98,7 +98,7 @@ describe('a row that cannot be added', () => {
       '--date: "2026-02-30" does not exist',
     ],
     [['--kind', 'tool', '--item', 'x', '--amount', '5', '--currency', 'eur'], 'Write it in capitals: EUR.'],
-    [['--kind', 'tool', '--item', 'x', '--amount', '5', '--qty', '0'], '--qty: "0" is too small'],
+    [['--kind', 'tool', '--item', 'x', '--amount', '5', '--qty', '-2'], '--qty'],
     [
       ['--kind', 'tool', '--item', 'x', '--amount', '5', '--part', 'y'],
       'content/ledger.csv has no column "part". Add it to the heading first.',

@@ -146,6 +146,12 @@ function readLine(
       report.add(rule, row.at(column === 'rate' && row.rate === undefined ? 'currency' : column), message);
     },
   );
+  if (row.qty !== undefined && Number(row.qty) === 0 && row.kind !== 'refund')
+    report.add(
+      fieldRule('ledger', 'qty'),
+      row.at('qty'),
+      `${shown(row.qty)} is too few. Write how many; only a refund may have 0, where nothing was sent back.`,
+    );
   if (!said) return undefined;
   return {
     ...given({ date: row.date, kind: row.kind, item: row.item, part: row.part, order: row.order }),
