@@ -47,8 +47,8 @@ export interface FaultText {
   head: Row<typeof FAULT>;
   suspects: Row<typeof SUSPECT>[];
   events: { row: Row<typeof EVENT>; event: FaultEvent }[];
-  /** The story as sanitised HTML. */
-  story: string;
+  /** The story as sanitised HTML; made when it is first asked for, which a check never does. */
+  story(): string;
   place: Place;
 }
 
@@ -74,7 +74,13 @@ export function readFault(
       'The fault has no events. Write at least the one that found it, under "events:".',
     );
   return (
-    row && { head: row, suspects, events, story: markdownHtml(lines.text.slice(body)), place: row.place }
+    row && {
+      head: row,
+      suspects,
+      events,
+      story: once(() => markdownHtml(lines.text.slice(body))),
+      place: row.place,
+    }
   );
 }
 
@@ -109,4 +115,12 @@ function asEvent(row: Row<typeof EVENT>): FaultEvent {
     review: row.review,
     place: row.at('what'),
   });
+}
+
+function once(make: () => string): () => string {
+  let made: string | undefined;
+  return () => {
+    made ??= make();
+    return made;
+  };
 }

@@ -52,7 +52,9 @@ export function joinFault(id: string, text: FaultText, refer: References, report
     symptom: text.head.symptom,
     suspects: [...suspects.values()],
     events: text.events.map(({ event }) => event),
-    story: text.story,
+    get story() {
+      return text.story();
+    },
     place: text.place,
   };
 }

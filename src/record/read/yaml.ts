@@ -1,4 +1,4 @@
-import { isAlias, isMap, isScalar, isSeq, LineCounter, type Node, parseDocument, type YAMLMap } from 'yaml';
+import { isAlias, isMap, isScalar, isSeq, type Node, parseDocument, type YAMLMap } from 'yaml';
 import type { DecimalMark } from '../money/decimal.ts';
 import type { Place } from '../problem.ts';
 import type { Report } from '../report-to.ts';
@@ -50,7 +50,7 @@ export class Mapping {
     const node = this.#entries.get(key)?.node;
     if (isMap(node)) return 'mapping';
     if (isSeq(node)) return 'list';
-    return isScalar(node) && node.value !== null ? 'text' : 'nothing';
+    return textOf(node) === undefined ? 'nothing' : 'text';
   }
 
   /** A value as it was written, digit for digit: 0.40 stays "0.40", and so does a date. */
@@ -91,10 +91,12 @@ export class Mapping {
   }
 }
 
+/** With the failsafe schema every scalar is the text that stands there: 0.40, 2026-05-02 and yes stay as written. */
 function textOf(node: Node | null | undefined): string | undefined {
-  if (!isScalar(node) || node.value === null) return undefined;
-  if (typeof node.value === 'string') return node.value.trim() === '' ? undefined : node.value.trim();
-  return (node.source ?? String(node.value)).trim();
+  if (!isScalar(node) || typeof node.value !== 'string') return undefined;
+  const text = node.value.trim();
+  const nothing = text === '' || (node.type === 'PLAIN' && (text === '~' || text === 'null'));
+  return nothing ? undefined : text;
 }
 
 /** The parser's commonest complaints in the author's words. */
@@ -115,11 +117,7 @@ const BROKEN: Record<string, string> = {
  * problems told, where it cannot be read as such.
  */
 export function readYaml(lines: Lines, text: string, base: number, report: Report): Mapping | undefined {
-  const document = parseDocument(text, {
-    lineCounter: new LineCounter(),
-    prettyErrors: false,
-    uniqueKeys: true,
-  });
+  const document = parseDocument(text, { schema: 'failsafe', prettyErrors: false });
   for (const error of document.errors) {
     const place = lines.at(base + error.pos[0]);
     if (error.code === 'DUPLICATE_KEY')
