@@ -46,6 +46,14 @@ export function checkReleased(
   corrections: readonly Correction[],
   report: Report,
 ): void {
+  const ids = new Set(chapters.map((chapter) => chapter.id));
+  for (const id of released.keys())
+    if (!ids.has(id))
+      report.add(
+        'released/changed',
+        released.keyPlace(id),
+        `The chapter ${shown(id)} was released and is gone. Put its folder's name back, or take it out here.`,
+      );
   for (const chapter of chapters) {
     if (chapter.held) continue;
     const steps = released.mapping(chapter.id);

@@ -3,6 +3,7 @@ import { AREAS, RULES } from './rules.ts';
 
 const GROUPS: Record<string, string> = {
   file: 'Files',
+  machine: 'Machine’s sheet',
   csv: 'Tables',
   yaml: 'YAML',
   chapters: 'Chapters',

@@ -1,9 +1,11 @@
 import { type DecimalMark, findDecimalMark } from '../money/decimal.ts';
+import { unitNamed } from '../quantity/unit-named.ts';
 import { given, needed, optional } from '../read/field.ts';
 import { choice, line, readFigure, words, written } from '../read/kinds.ts';
 import { type Mapping, readMapping } from '../read/yaml.ts';
 import type { Report } from '../report-to.ts';
 import { fieldRule } from '../rules/written.ts';
+import { shown } from '../text/words.ts';
 import type { Machine, MachineValue, Quantity } from '../types.ts';
 
 /** Head of machine.yaml, one entry a key; every other key is a section. */
@@ -115,6 +117,13 @@ function readValue(
     const read = text === undefined ? undefined : readQuantity(text, mark);
     if (!read) return undefined;
     if ('wrong' in read) return report.add(fieldRule('machine', field), row.at(field), read.wrong);
+    const { unit } = read.quantity;
+    if (unit !== '' && !unitNamed(unit))
+      report.add(
+        'machine/unit',
+        row.at(field),
+        `${shown(unit)} is not a unit that is known here, so it is printed as it stands. Look whether it is a slip.`,
+      );
     const pm = pmFor(read.quantity);
     return pm === undefined ? read.quantity : { ...read.quantity, pm };
   };

@@ -2,6 +2,12 @@ import type { Rule } from './written.ts';
 
 /** What holds between files: money, faults, refit list, measurements, corrections, due list. */
 export const STATE_RULES = {
+  'machine/unit': {
+    title: 'A unit of the machine’s sheet that is not known',
+    why: 'It is printed as it stands, and can neither be given in the reader’s unit nor reckoned with.',
+    severity: 'warning',
+    fixture: 'machine-unit-unknown',
+  },
   'ledger/rate-doubtful': {
     title: 'A row’s own rate is doubtful',
     why: 'It is not needed, or so far from the published one that it was probably written the wrong way round.',
