@@ -68,7 +68,7 @@ describe('A chapter', () => {
 
   test('gives each step a link of its own that shows its number', () => {
     for (const { file, elements } of chapterPages) {
-      const steps = elements.filter((one) => attribute(one, 'class') === 'step');
+      const steps = elements.filter((one) => /(^| )step( |$)/.test(attribute(one, 'class') ?? ''));
       const links = elements.filter((one) => attribute(one, 'class') === 'step-number');
       expect(
         links.map((one) => attribute(one, 'href')),
