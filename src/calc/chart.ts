@@ -68,12 +68,15 @@ export function chart({ name, title, desc, x, y, curves, marks = [] }: Chart): D
     ...sx.ticks.map((v) => path(`M${r1(sx.at(v))} ${TOP}V${BOTTOM}`, grid)),
     ...sy.ticks.map((v) => path(`M${LEFT} ${r1(sy.at(v))}H${RIGHT}`, grid)),
     path(`M${LEFT} ${TOP}V${BOTTOM}H${RIGHT}`),
-    ...curves.map(({ points, dash }) =>
-      polyline(
-        points.map(([a, b]) => [sx.at(a), sy.at(b)]),
-        dash ? `stroke-dasharray="${dash}"` : 'stroke-width="2"',
+    // A curve without points is a label alone.
+    ...curves
+      .filter(({ points }) => points.length > 0)
+      .map(({ points, dash }) =>
+        polyline(
+          points.map(([a, b]) => [sx.at(a), sy.at(b)]),
+          dash ? `stroke-dasharray="${dash}"` : 'stroke-width="2"',
+        ),
       ),
-    ),
     ...marks.map(({ at: [a, b] }) => circle(sx.at(a), sy.at(b), 3.5, 'currentColor')),
     ...sx.ticks.map((v) => lettering(Math.min(sx.at(v), 322), BOTTOM + 14, word(v), 'middle')),
     ...sy.ticks.map((v) => lettering(LEFT - 5, sy.at(v) + 4, word(v), 'end')),
