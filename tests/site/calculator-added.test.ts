@@ -62,7 +62,8 @@ export const pistonSpeed: Calculator = {
 
 test('a calculator of one file and one line has its page, its place in a chapter and a sheet that solves', async () => {
   for (const part of ['src', 'public', 'astro.config.mjs', 'package.json', 'tsconfig.json']) {
-    if (existsSync(join(house, part))) cpSync(join(house, part), join(copy, part), { recursive: true });
+    if (existsSync(join(house, part)))
+      cpSync(join(house, part), join(copy, part), { recursive: true, dereference: true });
   }
   symlinkSync(join(house, 'node_modules'), join(copy, 'node_modules'));
   writeFileSync(join(copy, 'src/calc/piston-speed.ts'), PISTON_SPEED);

@@ -2,6 +2,7 @@
 import type { Answer, AnswerTable, Drawing, OutputField } from '../../calc/contract.ts';
 import { printOutput } from '../../calc/print-figure.ts';
 import { workingMathml } from '../../calc/working.ts';
+import type { SheetFacts } from './sheet-facts.ts';
 
 /** By the name of the place on the sheet; an empty part is not shown. */
 export interface AnswerParts {
@@ -14,14 +15,14 @@ export interface AnswerParts {
 
 const escaped = (text: string) => text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/"/g, '&quot;');
 
-function tableHtml({ caption, columns, rows }: AnswerTable): string {
+function tableHtml({ caption, columns, rows }: AnswerTable, sheet: string): string {
   const kind = columns.map(({ numeric }) => (numeric ? ' class="number"' : ''));
   const heads = columns.map(({ label }, i) => `<th scope="col"${kind[i]}>${escaped(label)}</th>`).join('');
   const body = rows
     .map((row) => `<tr>${row.map((cell, i) => `<td${kind[i]}>${escaped(cell)}</td>`).join('')}</tr>`)
     .join('');
   const name = escaped(caption);
-  return `<p class="sheet-caption">${name}</p><section class="sheet-table" tabindex="0" aria-label="${name}"><table><thead><tr>${heads}</tr></thead><tbody>${body}</tbody></table></section>`;
+  return `<p class="sheet-caption">${name}</p><section class="sheet-table" tabindex="0" aria-label="${name}: ${escaped(sheet)}"><table><thead><tr>${heads}</tr></thead><tbody>${body}</tbody></table></section>`;
 }
 
 const drawingHtml = ({ title, svg }: Drawing) =>
@@ -38,14 +39,17 @@ function answered(
   });
 }
 
-export function answerParts({ outputs }: { outputs: readonly OutputField[] }, answer: Answer): AnswerParts {
+export function answerParts(
+  { outputs, name }: Pick<SheetFacts, 'outputs' | 'name'>,
+  answer: Answer,
+): AnswerParts {
   const results = answered(outputs, answer).map(
     ({ label, printed: [first = '', ...others] }) =>
       `<div><dt>${escaped(label)}</dt><dd><b>${escaped(first)}</b>${others.length > 0 ? ` <span class="also">${others.map(escaped).join(' · ')}</span>` : ''}</dd></div>`,
   );
   return {
     results: results.join(''),
-    tables: answer.tables.map(tableHtml).join(''),
+    tables: answer.tables.map((table) => tableHtml(table, name)).join(''),
     drawings: answer.drawings.map(drawingHtml).join(''),
     notes: answer.notes.map((note) => `<li>${escaped(note)}</li>`).join(''),
     working: answer.working

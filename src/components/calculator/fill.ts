@@ -4,14 +4,8 @@
  */
 import type { Calculator } from '../../calc/contract.ts';
 import { fillTexts, type Texts } from '../../calc/read-values.ts';
-import type { Machine, MachineValue } from '../../record/types.ts';
-
-/** A value of the machine's sheet as it would be typed: "58 ± 0.05 mm", "4.00-8". */
-export function typed({ now, text }: MachineValue): string {
-  if (!now) return text ?? '';
-  const pm = now.pm === undefined ? '' : ` ± ${now.pm}`;
-  return `${now.text}${pm} ${now.unit}`.trim();
-}
+import { typed } from '../../record/join/calculator-sheets.ts';
+import type { Machine } from '../../record/types.ts';
 
 /**
  * Texts for every field.

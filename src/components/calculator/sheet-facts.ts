@@ -9,8 +9,16 @@ export interface SheetFacts extends FormFacts {
   page: string;
   /** Whether this is that page: only there does the sheet read and write the address. */
   own: boolean;
+  /** The sheet's name on its page: the calculator's title, numbered from the second of its kind on. */
+  name: string;
 }
 
-export function sheetFacts(calculator: Calculator, texts: Texts, page: string, own: boolean): SheetFacts {
-  return { ...formFacts(calculator), texts, page, own };
+export function sheetFacts(
+  calculator: Calculator,
+  texts: Texts,
+  page: string,
+  own: boolean,
+  name: string,
+): SheetFacts {
+  return { ...formFacts(calculator), texts, page, own, name };
 }
