@@ -1,6 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { basename, dirname, join, relative, sep } from 'node:path';
-import { type ChapterText, readChapter } from './chapter/read-chapter.ts';
+import type { ChapterText } from './chapter/chapter-text.ts';
+import { readChapter } from './chapter/read-chapter.ts';
 import { type FaultText, readFault } from './files/faults.ts';
 import { readMachine } from './files/machine.ts';
 import { readSeriesFile } from './files/series-file.ts';

@@ -1,13 +1,13 @@
 import type { DecimalMark } from '../money/decimal.ts';
 import type { Place } from '../problem.ts';
-import type { Row } from '../read/field.ts';
 import { readMapping } from '../read/yaml.ts';
 import type { Report } from '../report-to.ts';
 import type { Lines } from '../text/lines.ts';
 import { nearest } from '../text/nearest.ts';
 import { either, shown } from '../text/words.ts';
-import type { Numbered, Passage, PhotoUse, Step } from '../types.ts';
+import type { Step } from '../types.ts';
 import { CALCULATOR_COMPONENTS } from './calculators.ts';
+import type { ChapterText, Use } from './chapter-text.ts';
 import { COMPONENTS, type ComponentName } from './components.ts';
 import { Element } from './element.ts';
 import { CHAPTER, readFrontmatter } from './frontmatter.ts';
@@ -15,49 +15,6 @@ import { readMark, readMask } from './picture-marks.ts';
 import { passageText, wordsIn } from './prose.ts';
 import { slug } from './slug.ts';
 import { type MdxNode, ownNames, readTree } from './tree.ts';
-
-/** Something that a chapter points to, to be looked up once everything is read. */
-export interface Use {
-  kind: 'hazard' | 'ruled out' | 'part' | 'fault' | 'earlier' | 'opens' | 'closes' | 'calculator';
-  to: string;
-  /** The step of an earlier chapter. */
-  toStep?: string;
-  /** Step it stands in. */
-  step?: Step;
-  place: Place;
-  /** Place of `toStep`. */
-  stepPlace?: Place;
-}
-
-/** A figure or sum to be printed once the machine's sheet is read. */
-export interface Reckoned {
-  kind: 'quantity' | 'sum';
-  of: string;
-  to: string;
-  place: Place;
-}
-
-/** A calculator as a chapter fills it in: its figures as written, by field, each with its place. */
-export interface Sheet {
-  calculator: string;
-  figures: ReadonlyMap<string, { text: string; place: Place }>;
-  place: Place;
-}
-
-/** A chapter as its own file tells it, before anything is looked up elsewhere. */
-export interface ChapterText {
-  head: Row<typeof CHAPTER> | undefined;
-  steps: Step[];
-  photos: Omit<PhotoUse, 'path' | 'width' | 'height'>[];
-  figures: Numbered[];
-  tables: Numbered[];
-  prose: Passage[];
-  words: number;
-  calculators: string[];
-  uses: Use[];
-  reckoned: Reckoned[];
-  sheets: Sheet[];
-}
 
 /** Reads chapter.mdx: its frontmatter and, by one walk over its tree, everything that it declares and points to. */
 export function readChapter(lines: Lines, mark: DecimalMark | undefined, report: Report): ChapterText {

@@ -1,7 +1,7 @@
 import type { InputError } from '../../calc/contract.ts';
 import { calculator } from '../../calc/index.ts';
 import { fillTexts, readValues, type Texts } from '../../calc/read-values.ts';
-import type { Sheet } from '../chapter/read-chapter.ts';
+import type { Sheet } from '../chapter/chapter-text.ts';
 import type { Report } from '../report-to.ts';
 import { shown } from '../text/words.ts';
 import type { Machine, MachineValue } from '../types.ts';

@@ -1,6 +1,6 @@
 import { dirname } from 'node:path';
 import { CALCULATOR_COMPONENTS } from '../chapter/calculators.ts';
-import type { Use } from '../chapter/read-chapter.ts';
+import type { Use } from '../chapter/chapter-text.ts';
 import type { SeriesFile } from '../files/series-file.ts';
 import type { DecimalMark } from '../money/decimal.ts';
 import { given } from '../read/field.ts';

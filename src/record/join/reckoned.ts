@@ -1,4 +1,4 @@
-import type { Reckoned } from '../chapter/read-chapter.ts';
+import type { Reckoned } from '../chapter/chapter-text.ts';
 import { readQuantity } from '../files/machine.ts';
 import type { Place, Problem } from '../problem.ts';
 import { type Printable, printQuantity } from '../quantity/print-quantity.ts';

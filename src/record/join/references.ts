@@ -1,4 +1,4 @@
-import type { ChapterText } from '../chapter/read-chapter.ts';
+import type { ChapterText } from '../chapter/chapter-text.ts';
 import type { Place } from '../problem.ts';
 import type { Report } from '../report-to.ts';
 import { type FieldRule, fieldRule, type RuleId } from '../rules/written.ts';

@@ -1,5 +1,5 @@
 import { dirname } from 'node:path';
-import type { ChapterText } from '../chapter/read-chapter.ts';
+import type { ChapterText } from '../chapter/chapter-text.ts';
 import type { FaultText } from '../files/faults.ts';
 import type { SeriesFile } from '../files/series-file.ts';
 import type { DecimalMark } from '../money/decimal.ts';
