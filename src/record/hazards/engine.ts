@@ -185,7 +185,7 @@ export const engineHazards: Hazard[] = [
     symbol: 'heat',
     harm: 'Scalds to face and arms. Coolant above its boiling point bursts out as steam when a hot cap or hose is opened.',
     avoid: [
-      'Stop the engine and leave cap and hoses shut until you can hold a bare hand on the radiator.',
+      'Stop the engine and leave cap and hoses shut until the radiator is cold to the bare hand: that takes hours, not minutes.',
       'Then open the cap to its first stop through a thick cloth, face turned away.',
       'Never pour cold water into a boiling engine.',
     ],
