@@ -25,7 +25,7 @@ export function GET({ site }: APIContext): Response {
       id: whole(one.id),
       url: whole(one.path),
       title: one.title,
-      content_text: one.summary,
+      content_text: one.safety.text === '' ? one.summary : `${one.summary}\n\n${one.safety.text}`,
       date_published: `${one.date}T00:00:00Z`,
     })),
   };

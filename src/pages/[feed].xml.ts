@@ -29,6 +29,7 @@ export function GET({ site }: APIContext): Promise<Response> {
     items: feedEntries(series).map((one) => ({
       title: one.title,
       description: one.summary,
+      ...(one.safety.html === '' ? {} : { content: `<p>${escaped(one.summary)}</p>${one.safety.html}` }),
       link: whole(one.path),
       pubDate: new Date(`${one.date}T00:00:00Z`),
       customData: `<guid isPermaLink="false">${escaped(whole(one.id))}</guid>`,

@@ -1,4 +1,5 @@
 /** What the feeds announce: chapters as they come out, and corrections, newest first. */
+import { noteHtml, noteText } from '../../record/hazards/note-text.ts';
 import type { Day, Series } from '../../record/types.ts';
 import { atChapter } from '../address.ts';
 import { chapterById } from '../record-index.ts';
@@ -11,7 +12,11 @@ export interface FeedEntry {
   title: string;
   summary: string;
   date: Day;
+  /** The safety note of the chapter's hazards, for readers who never open the page; empty where it has none. */
+  safety: { html: string; text: string };
 }
+
+const NO_NOTE = { html: '', text: '' };
 
 /** Entries of a feed; readers keep the older ones themselves. */
 const NEWEST = 50;
@@ -25,6 +30,7 @@ export function feedEntries(series: Series): FeedEntry[] {
       title: `${one.number}. ${one.title}`,
       summary: one.summary,
       date: one.date,
+      safety: { html: noteHtml(one.hazards), text: noteText(one.hazards) },
     }));
   const corrections = series.corrections.flatMap((one, place) => {
     const chapter = chapterById(one.chapter);
@@ -39,6 +45,7 @@ export function feedEntries(series: Series): FeedEntry[] {
         title: `Corrected in ${where}${one.canHurt ? ': the old words can hurt' : ''}`,
         summary: `Was: ${one.was}. Now: ${one.now}. ${one.why}`,
         date: one.date,
+        safety: NO_NOTE,
       },
     ];
   });
