@@ -8,6 +8,7 @@ const COMMANDS: Record<string, () => Promise<{ command: Command }>> = {
   preview: () => import('./preview.ts'),
   'new-series': () => import('./new-series.ts'),
   photos: () => import('./photos.ts'),
+  'video-text': () => import('./video-text.ts'),
   'add-row': () => import('./add-row.ts'),
   'add-part': () => import('./add-part.ts'),
   'add-order': () => import('./add-order.ts'),
