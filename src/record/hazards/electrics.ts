@@ -152,6 +152,8 @@ export const electricHazards: Hazard[] = [
     defersTo: 'the vehicle maker’s wiring diagram and fuse ratings',
     sources: [BATTERIES, PRACTICE('Earth lead off first, on last')],
     words: [
+      'battery earth|battery ground|battery negative|battery lead|battery cable|battery clamp|battery strap|earth terminal|negative terminal|earth clamp + remove|removed|off|before|first|loom|wiring|disconnect|last|undo|take|took|pull - weld|dimension',
+      'wiring|loom|dash|starter|switch|lights|ignition switch|fuse box|dynamo + battery off|battery disconnected|battery out|disconnect|isolated|live|without battery|battery connected|still connected - drawing',
       'live|hot + wire|lead|feed|terminal|cable|pole + touch|touched|short|shell|earth|chassis|body|smoke|smoked|spark|bare|tape|insulate - hot water|live axle',
       'terminal|terminals|post|posts|live|battery + tape|insulate|insulating tape|cover|boot|sleeve|bare|exposed|ring in pocket|jewellery|dropped|spanner - green|crust',
       'bridge|bridged|short|shorted|touch|touched|drop|dropped|slip|slipped + starter contacts|contacts|starter terminal|starter terminals|solenoid|terminals|battery terminals|live stud|battery - points|breaker|paint|price|lever|touch wood',

@@ -196,6 +196,7 @@ export const engineHazards: Hazard[] = [
     defersTo: 'the vehicle maker’s handbook and the pressure stamped on the cap',
     sources: [PRACTICE('Cap stays shut until the radiator is cold to the hand')],
     words: [
+      'header tank|radiator|expansion tank|filler cap on radiator|radiator cap|pressure cap + open|opened|unscrew|cap off|take cap|top up + cold|hot|until|wait|pressure|steam|boil|warm|cool',
       'boil|boiled|boils|boiling|overheat|overheated + cap|top|hill|waited|wait|minutes|dared|cool|engine|she|it|touch|radiator|bonnet - kettle|battery|oil|tea|cooling without|circulation|rises hot',
       'cap + hiss|hissing|degrees|boil|boiling|steam|under pressure|still hot|too soon|hot water|scald - fuel cap|petrol cap|distributor cap|plug cap|filler cap of tank|battery cap|cell|fuel hose|petrol|fuel|thermosyphon|circuit|rises|cooling without|circulation|rises hot',
       'radiator|coolant|header tank + hot|hiss|steam|spit|geyser|degrees|boil|pressure|erupt - fuel hose|petrol|fuel|cooling without|circulation|rises hot',
@@ -293,6 +294,7 @@ export const engineHazards: Hazard[] = [
     defersTo: handbook,
     sources: [PRACTICE('Plugs out and by hand after standing with the fuel on')],
     words: [
+      'filled with|full of|half full of|brimful of|awash with + petrol|fuel|water|premix|mix|coolant|liquid + would not|will not|not go|not turn|lock|solid|compression|leaking tap|crankcase|cylinder|kick - tank|can|jar|jug|tin|float|bottle|tray',
       'brim full|half full|full + cylinder|crankcase|bore|pot + petrol|fuel|water|oil|mix|coolant|do not kick|not kick|kick|crank - grease',
       'leak|leaked|leaking|seep|seeped|run|ran|drained|dripped|crept + into cylinder|into crankcase|into bore|into bottom end|into barrel|into engine',
       'liquid|fuel|petrol|water|coolant|mix + into cylinder|into crankcase|in cylinder|in crankcase|in bore|on top of piston|above piston|behind piston|over piston - squirt oil|penetrating',

@@ -26,6 +26,8 @@ export const liftingHazards: Hazard[] = [
     defersTo: 'the vehicle maker’s lifting points, the rated load on jack and stands, and local rules',
     sources: [UNDER_VEHICLES, INDG434],
     words: [
+      'high enough|enough height|enough room + under|underneath|sit up|crawl|creeper|beneath',
+      'halfway under|half way under|head and shoulders under|legs sticking out|arm under|reach up|reaching up|reach under|reached under + van|vehicle|gearbox|phone|jack|axle|chassis|sump|engine|from below|on stands|sleeper|nut|bolt',
       '=pit|inspection pit + see|from|in|under|stood|stand|work|look|over|light - @paper|armpit|pit stop|seed|peach',
       'above me|above my|gearbox above|engine above|over me|overhead|overhung|beneath her|beneath it|beneath van|under van|under vehicle|under car|under truck|under chassis|under her|under there|under it all|underneath it|underneath her + back|lie|light|spanner|lamp|torch|crawl|look|undo|reach|grease|check|roll|slid|me|go|went|goes|get|got|work|drip|anybody|anyone|someone|somebody|nobody - bench|table|paper|sheet|van under own',
       'two jacks|three jacks|second jack|one jack|jack only|on jack alone|only jack|just on jack|jack creaked|jack sank|jack slipped|jack leaning',

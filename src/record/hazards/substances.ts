@@ -105,7 +105,7 @@ export const substanceHazards: Hazard[] = [
       'red lead|lead paint|leaded paint|lead primer|lead loading|body solder|body lead|white lead|lead based|lead filler|lead dust|lead solder seam',
       '@oldpaint + @paintoff',
       '@paintoff + paint|primer|coats|lacquer|enamel|feathered edge|layers|paintwork - new paint|paint stripper on|fresh paint|second coat|between coats|1k|bread|price|paper|brush|wipe panel|panel wipe|scraper|blue|pen|paint mark|dab|@money|paint code|thin paint|brake shoe|varnish off fingers|paint came up|fluid|high build',
-      'paint + cream|green under|under grey|layers|1950s|1940s|1930s|1960s|sixty years|fifty years|forty years|seventy years + sand|scrape|strip|burn|rub|flap|dust|flake|blast|wheel|file - plate|code|lead time',
+      'paint + cream|green under|under grey|layers|1950s|1940s|1930s|1960s|sixty years|fifty years|forty years|seventy years + sand|scrape|strip|burn|rub|flap|dust|flake|blast|file - plate|code|lead time',
       'flake|flakes|flaking|powder + old paint|original paint|paint|solder|seam|grey powder - powder coat',
     ],
   },
