@@ -34,6 +34,7 @@ export const brakeHazards: Hazard[] = [
     defersTo: 'local asbestos law and the lining maker’s data',
     sources: [ASBESTOS_EPA, ASBESTOS_OSHA],
     words: [
+      'drum|drums|back plate + talc|like flour|powder|fluff|sooty|soot|black stuff|grey stuff|wet it|wetted|damp',
       'lining|linings|shoes|brake|brakes|clutch + hold breath|hold your breath|outdoors|paintbrush|mask|rivet|rivets|drill|drilled|glaze - spray|paint',
       'drum|drums|bell|bell housing|bellhousing|shoes|clutch + caked|hosed|hose|dust everywhere|dusty|lining dust|powder|powdery|black dust|brushing|brush out|blow out|vacuum|hoover|wet them|wetted - oil drum',
       'shoes|linings|lining|pads|facing|facings + original|woven|unknown|old stuff|anything|asbestos|nobody knows|crumbly|glazed|oily',
@@ -102,6 +103,8 @@ export const brakeHazards: Hazard[] = [
     defersTo: 'the vehicle maker’s brake data and the inspection authority',
     sources: [PRACTICE('Brakes proved at walking pace on private ground first')],
     words: [
+      'pump|pumped + pedal|foot|under foot|times + brake|before|anything|hard|four|three|nothing|floor - fuel|tyre|grease|oil|petrol|engine',
+      'brakes|brake + one wheel|other two|wheel|left|right|nothing happens|not enough|hardly|late|fade|grabs|think about',
       'rear cylinder|rear cylinders|front cylinder|wheel cylinders|both cylinders|slave cylinder|cylinder + weep|weeps|weeping|let go|shoes are wet|leaks past|seized piston|wet shoes|boards - petrol|fuel|head gasket|coolant|oil|number one|compression|bar',
       'shoes|linings|lining|drum + wet|soaked|oily|greasy|oiled|fluid|grease on - dust|lap',
       'linkage|rod|rods|pins|clevis|pedal|lever + comes right down|right down|to floor|to boards|on boards|too far|long travel|worn|slop - big end|gear lever|choke|clutch|accelerator|king pin|pedal pad|piano',

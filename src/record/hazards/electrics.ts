@@ -38,6 +38,7 @@ export const electricHazards: Hazard[] = [
     defersTo: batteryMaker,
     sources: [BATTERIES],
     words: [
+      'clip|clips + amps|amp|switch on|charger|needle|overnight|supper|red|black - hose clip|circlip|paper clip|spring clip',
       'charging|charge + amp|amps|vent|vents|overnight|bench|hours|cell|cells|battery|volts - @money|extra|free of|in charge|account|duty|postage|premium',
       'charge|charges|charging|charger + cap|caps|vent|vents|plug loose|loose|lid|spark|bubble|window|ventilate|mains|half hour|half an hour|boost|warm - @money|extra|account|in charge|free of|duty|postage',
       'boost|boosted|boosting + battery|mains charger|charger|tractor|start',
@@ -206,6 +207,7 @@ export const electricHazards: Hazard[] = [
     defersTo: 'the ignition maker’s and the tester maker’s instructions',
     sources: [PRACTICE('Closed gap tester, grounded; never a lead in the hand')],
     words: [
+      'hand|finger|fingers|thumb + cap|fin|lead|plug|magneto|coil + other hand|bite|bit|jump|shock|tingle|felt it|kick|belt - by hand|radiator|second hand|hand pump',
       'magneto|coil|ht + me|hand|arm|elbow|threw|thrown|jump|across|shed|finger|fingers|orange|blue|volts|kick|bite|touch|grab|hold - coil spring|turn by hand|plate|screw|drawing',
       'spark|sparks + strong|weak|fat|thin|blue|orange|yellow|red|both|number one|number two|each side|left|right|jump|mm|test - spark plug gap|grinder|disc|battery|terminal|shower|fly',
       'cap|lead|plug lead|coil|magneto|insulation + feel it|hold it|not hold|bare hand|fingers|wet hands|bites|bite you|get you|jump to you|through cap|through insulation|let it go|nasty - radiator|cold|water|throttle lead|leads to',

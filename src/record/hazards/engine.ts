@@ -125,6 +125,7 @@ export const engineHazards: Hazard[] = [
     defersTo: 'the machine maker’s guards and instructions',
     sources: [PRACTICE('Nothing loose near what turns; stop before you reach in')],
     words: [
+      'belt|chain|flywheel|fan|pulley + flick|flicked|throw|threw|grab|grabbed|took + spanner|screwdriver|rag|hand|finger|sleeve|tool',
       'lamp|light|strobe|torch + mark|timing mark|rim|flywheel + keeps|revs|rpm|thousand|hold her at|holds her at|at idle|tickover|fast - test lamp|points open|by hand|degrees before|scribe|static',
       'engine|revs + at two thousand|at 2000|at three thousand|at 3000|thousand rpm|held at|holds her|keeps her at|keep her at|blip|rev her|revs it',
       'running|while it runs|while running|ticking over|idling|turning over|spinning|in motion|at idle + reach in|reach|hand|hands|finger|fingers|screw|screwdriver|stop screw|adjust|lean|close|near|rag|tweak|feeler|spanner|watch your - by hand|rain|out of time|seam',
@@ -229,6 +230,7 @@ export const engineHazards: Hazard[] = [
     defersTo: 'the label and safety data sheet of the antifreeze and the local rules for waste',
     sources: [GLYCOL],
     words: [
+      'sweet|green|blue|pink + puddle|liquid|water|pool|fluid|drip + cat|dog|under|radiator|pump|hose|lick|hens|child|engine - paint|grass|fuel',
       'antifreeze|glycol|coolant',
       'cooling water|rusty water|block drain|radiator drain + drain|out|catch|bowl|tap|drip|run',
       'water|coolant + block|jacket|radiator|engine|cooling|thermostat|drain tap|drain cock + drain|empty|flush|run out|refill|fill up - water pump belt|hot water|wash|rain|gauge|boil',
@@ -294,6 +296,7 @@ export const engineHazards: Hazard[] = [
     defersTo: handbook,
     sources: [PRACTICE('Plugs out and by hand after standing with the fuel on')],
     words: [
+      'plug hole|plug holes|cylinder|exhaust port + cupful|cup of|gush|liquid|water|petrol|fuel + tip|tipped|came out|poured out|ran out|kick|turn - mist|spray|flooded',
       'filled with|full of|half full of|brimful of|awash with + petrol|fuel|water|premix|mix|coolant|liquid + would not|will not|not go|not turn|lock|solid|compression|leaking tap|crankcase|cylinder|kick - tank|can|jar|jug|tin|float|bottle|tray',
       'brim full|half full|full + cylinder|crankcase|bore|pot + petrol|fuel|water|oil|mix|coolant|do not kick|not kick|kick|crank - grease',
       'leak|leaked|leaking|seep|seeped|run|ran|drained|dripped|crept + into cylinder|into crankcase|into bore|into bottom end|into barrel|into engine',

@@ -234,6 +234,7 @@ export const fuelHazards: Hazard[] = [
     defersTo: 'the tank specialist’s practice, the hot-work rules of your insurer and the local fire code',
     sources: [HOT_WORK, HOT_WORK_ALERT],
     words: [
+      'zap|zapped|tack|tacked|stitch|stitched|buzz|buzzed|stuck back|welded + outrigger|sill|chassis|bracket|patch|floor|plate & tank|fuel line|petrol pipe|filler',
       'solder|braze|weld|torch|flame|heat + leak|hole|pinhole|seam|split|crack|bottom + tank - water tank|header|radiator',
       '@metaljoin|tack|tacked + sill|floor|chassis|plate|filler neck|outrigger|arch|crossmember|jacking point|bulkhead|inner wing - @paper|@money|blue tack|nail',
       '@weldword|@flame|hot iron|soldering iron|angle grinder|cutting disc + tank|fuel line|fuel pipe|petrol pipe|fuel hose|fuel tap|filler neck|petrol|fuel|gasoline|=gas tank|float - @paper|gas welding|gas weld|water tank|header tank|float level|turn fuel|radiator',
@@ -295,6 +296,7 @@ export const fuelHazards: Hazard[] = [
     defersTo: 'the engine maker’s stopping instructions and highest speed',
     sources: [PRACTICE('A board over the intake stops a two-stroke that the ignition does not')],
     words: [
+      'revs|rev|engine + up and up|nothing i|no difference|nothing shut|whatever i did|nothing worked|not answer|ignored - price',
       'would not stop|will not stop|not stop|could not stop|stop it|stopped it|stall|stalled + key|ignition|switch|clutch|in third|in gear|against brake|board|throttle|choke|tap off|engine|revs - brake fluid|drip|leak|rain|bleed|pedal|hill',
       'rev|revved|revs|revving|scream|screamed|roar|roared|race|raced|howled|soared|flew up|shot up|climb|climbed + throttle shut|throttle closed|shut throttle|closed throttle|heavens|roof|limit|itself|own|air leak|sucking air|intake gasket|would not stop|stuck|not come down|not come back|seal|terrifying|ignition off|let go of throttle - drive up|hill|screamed at me|noise',
       'air leak|sucking air|drawing air|crank seal|intake leak|intake gasket + idle|rev|revs|throttle|lean|race|hang',

@@ -26,6 +26,9 @@ export const liftingHazards: Hazard[] = [
     defersTo: 'the vehicle maker’s lifting points, the rated load on jack and stands, and local rules',
     sources: [UNDER_VEHICLES, INDG434],
     words: [
+      'two stands|three stands|four stands|pair of stands|one stand|both stands',
+      'out from under|come out from under|came out from under|out from beneath',
+      'pallet|pallets|paving slab|slabs|breeze block|concrete block|stack of + back end|front end|under|chassis|support|hold|axle|sill|prop - order|delivery|wall',
       'high enough|enough height|enough room + under|underneath|sit up|crawl|creeper|beneath',
       'halfway under|half way under|head and shoulders under|legs sticking out|arm under|reach up|reaching up|reach under|reached under + van|vehicle|gearbox|phone|jack|axle|chassis|sump|engine|from below|on stands|sleeper|nut|bolt',
       '=pit|inspection pit + see|from|in|under|stood|stand|work|look|over|light - @paper|armpit|pit stop|seed|peach',
@@ -85,6 +88,8 @@ export const liftingHazards: Hazard[] = [
       'the rated load on crane and sling, the engine maker’s lifting points and local rules for lifting gear',
     sources: [UNDER_VEHICLES, PRACTICE('Nobody under the load; lower it before working on it')],
     words: [
+      'crane|crane arm|jib|boom|half ton|one ton|gantry|hoist + hook|plate|engine|gearbox|up|motor|lift|load|swing - crane neck|microphone|fly',
+      'held by rope|rope over beam|held by strap|held by chain + engine|gearbox|motor|bolt|out',
       'strap|sling|strop|lifting chain + lug|lugs|strain|take strain|mounts|engine|gearbox|lift|crane|hoist|shackle|eye bolt|eyebolt - tow|trailer|tank strap|earth strap|leather|watch|clean chain|drive chain|washing|gravel|bicycle|sprocket|cable',
       'take strain|takes strain|took strain|bear weight|take its weight|weight on hoist|weight on crane + engine|motor|gearbox|mount|mounts|mounting|bolt|head',
       'lifting bracket|lifting brackets|lifting lug|lifting strap|lifting chain|chain fall|gantry|engine stand|ratchet hoist|come along|comealong|a frame hoist|overhead beam + engine|gearbox|motor|block|swing|raise|lower|up|hang|weight',

@@ -32,6 +32,8 @@ export const roadHazards: Hazard[] = [
       PRACTICE('Short, slow, empty road, second person, nuts checked after the first few hundred metres'),
     ],
     words: [
+      'shake|shakes|wobble|shimmy|vibration|judder|rattle + forty|fifty|sixty|thirty|speed|mph|#speed|road|lane|bend|corner|downhill|over bumps - can|shake can|oil|petrol|hand',
+      'out to|down to|up to|over to|as far as + and home|and back|and back again|no drama|without stopping - post|put down|line|come up to|mark|screw|bolt|turn',
       'flat out|downhill|top speed|full throttle|cruising|cruise + 30|35|40|45|46|50|52|55|60|forty|fifty|sixty|shaking|shake|shakes|wobble|vibrate|hum|steady|needle - 40 links|degrees|kg|bolt|mm|nm|throttle wide open|plug',
       'short drive|long drive|drive round|test drive|drive home|home with list|list of faults|round yard|on road|back home|shake down|ride|ride down|ride round + road|yard|lane|list|hill|home|mile|first|stops|speed|village - trailer|tow|tractor|post|delivery|bus|horse|drive home the|push',
       'first outing|outing|out of gate|round by|stops from walking pace|brake test|braking test|bedding in|bed in brakes|three stops|proper run|longer run|maiden run|trip to|maiden trip|ran to + yard|mill|left|go further|road|lane|mile|brakes|linings|village|back|walking pace|first|gate - bench|stands',
@@ -106,6 +108,7 @@ export const roadHazards: Hazard[] = [
     defersTo: 'traffic law on phones, screens and cameras in vehicles',
     sources: [PRACTICE('The driver never touches the camera')],
     words: [
+      'hand|hands + camera|filming|phone + other|hold|holding|no hands|one|wheel|steer|look - bench|photo|photograph|shed|under van',
       'look at camera|looked at camera|looking at camera|talk to camera|talking to camera|at camera|into camera|checked phone|looked at phone|glance at phone|reach for phone|picked up phone + bend|road|drive|wheel|corner|lane|speed|before|while|moving|hill|junction',
       'camera|phone|gopro|lens|mic|microphone|recorder|filming|film|footage + bend|bends|corner|corners|road|traffic|lane|hill|chest|strapped|adjusting|adjust|looking|glance|glanced|speed|gear|driving|drive|drove|steering|wheel|dash|mirror - film of|oil film|wheel bearing|flywheel|shed|bench|puller|photo|photograph|camera lens price|wheel off|hub|drum|brake|scan|phone call|phoned',
       'one handed|one hand|single handed + film|filmed|camera|phone|drive|drove|wheel|windscreen|video|steer',
@@ -134,6 +137,7 @@ export const roadHazards: Hazard[] = [
     defersTo: `the towing points and limits of both makers and ${roadLaw}`,
     sources: [PRACTICE('Rated rope, makers’ points, nobody beside it when it tightens')],
     words: [
+      'end of rope|on rope|on a rope|on strap|on chain|tow + hill|mirror|steer|steering|backwards|lane|behind|home|me at wheel - sling|engine',
       'push|pushed|shove|roll|rolled|run alongside + walking pace|drop clutch|clutch in|clutch up|let clutch|in second|second gear|fire|caught|start - push fit|slides home|by hand',
       'pulled me|pulled her|pulled it|pulled us|pulled him|dragged it|dragged her|hauled it + barn|rope|lane|out of|field|ditch|yard|home|van|tractor|truck - apart|bearing|puller|plug|pin|push fit|slides home|by hand',
       'tractor|strap|rope|chain|winch + brought home|home|hooked|hitch|hitched|dragged|pulled|pull it|pull her|brought her|brought it|caught - engine|crane|hoist|oil seal|sling|push fit|slides home|by hand',

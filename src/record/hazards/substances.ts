@@ -95,6 +95,7 @@ export const substanceHazards: Hazard[] = [
     defersTo: label,
     sources: [LEAD_RRP],
     words: [
+      'flaking|flakes|curls|ribbons|chips|powdery + scraper|topcoat|top coat|undercoat|paint|primer|stuff + scrape|scraper|sand|came off|heat|under|old - chip shop|bearing|rust flakes',
       'heat gun|scraper|blowlamp|torch|stripper|disc + paint|primer|enamel|layers|ribbons|bare metal + off|old|took|strip|back|green|blue|cream|grey|red - new paint|thin coat|rattle|second coat',
       'old paint|old green|old blue|old red|old cream|old grey|original colour|paint + ribbons|dust|flakes|flakes off|scraped|scrape|sanded|sand|burnt off|heat gun|grind|blast|chips - new|fresh|powder coat|second coat|dab',
       'coachwork|bodywork|coach lines|old colour|old finish|old blue|old cream|old green|original cream|original blue|original green + sand|flat|flatted|wet and dry|rub|strip|scrape|burn|blast|grind|rubbed',

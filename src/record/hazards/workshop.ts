@@ -32,6 +32,8 @@ export const workshopHazards: Hazard[] = [
     defersTo: 'the vehicle maker’s procedure and the rated load of the compressor',
     sources: [PRACTICE('Tool made for the spring; force let off slowly')],
     words: [
+      'springs + slacken|slack|turn|turns|evenly|wanting out|compress|release|plate|screws|nuts|unload - seat springs|webbing|sound|free length|order',
+      'spring|springs + land|landed|roof|let fly|gutter|neighbour|window|wall',
       'circlip|circlips|snap ring|snap rings|retaining ring + pick|pliers|cover|rag|out|come out|spring|fly|eye|eyes|groove|remove|prise|prised|lost|bag|in - order|@money|new circlips seated|packet|in box|tin',
       'under spring load|spring pressure|under load of spring|spring tension|spring under tension|strong spring|springs behind|came out like bullet|like a bullet|flew like|spring load',
       'retaining ring|retaining clip|spring clip + off|remove|out|flew|fly|pop|plier|eyes|cup - handle|spring clip and',
@@ -69,6 +71,7 @@ export const workshopHazards: Hazard[] = [
     defersTo: 'the compressor maker’s instructions and local rules for pressure vessels',
     sources: [AIR_242],
     words: [
+      'pounds|psi|bar|#bar|#psi + gallery|passage|oilway|oil way|drilling|sludge|blockage - tyre|compression|cylinder|price|order',
       '#bar|#psi + pipe|hose|blockage|jet|hole|shot|through|blow|line|crud|dirt|into - tyre|tire|tube|bead|compression|cylinder|oil pressure|gauge reads|radiator cap',
       'air at|air gun|blow gun|air nozzle|air blast|air from compressor|air from line + hole|jet|part|dry|bar|#bar|#psi|oil|drum|chip',
       'six bar|eight bar|ten bar|100 psi|ninety psi + air|hole|blow|jet|hose|dry|part|gun',
@@ -104,6 +107,8 @@ export const workshopHazards: Hazard[] = [
     defersTo: 'the tyre and rim makers’ pressure, load and fitting rules',
     sources: [TYRES, MULTIPIECE_WHEELS],
     words: [
+      'pump|pumped|inflate|inflated + rim|bang|both sides|seat|bead|tyre|pop - pump pedal|pumped it four|grease|fuel|oil|brake|petrol|water|piston',
+      'tyre|tyres + eighties|nineties|seventies|years old|hard|bakelite|perished|cracks|cracked|age|older|date|last century|rot|rotten|bald - order|@money|brochure',
       'tyre|tire + spoons|levers|soap|old|cracked|wall|older|perished|off|date code|dot code|new|fitted|cuts|bald|plies|ply - @paper|tire of|size on side|keep size|keep that size|rolling circumference|4 00|clear floor|off floor|spin|rest|mark|chalk|order|@money',
       'rim|rims + bolt|bolts|halves|air out|all air|let air|pressure|lock ring|side ring|bead|tube|crack|rust through|weld|split - rim of flywheel|flywheel rim|rim mark|scribe|pointer|steering wheel|glasses|headlamp rim|lamp rim|rim of drum|at rim|degrees|glue|peak|screw',
       'valve core|valve cap|valve stem|schrader + air|out|pump|let|tyre|tube|wheel',
