@@ -146,9 +146,9 @@ describe.each(names)('%s', (_title, calculator) => {
   });
 });
 
-test('a page with a calculator can come to load at most 22 KB of JavaScript, compressed', () => {
+test('a page with a calculator can come to load at most 18 KB of JavaScript, compressed', () => {
   const [, { folder }] = BUILDS;
   const weights = names.map(([, { id }]) => [id, scriptBytes(folder, id)] as const);
   for (const [id, weight] of weights)
-    expect(weight, `${id} of ${JSON.stringify(weights)}`).toBeLessThanOrEqual(22_000);
+    expect(weight, `${id} of ${JSON.stringify(weights)}`).toBeLessThanOrEqual(18_000);
 });
