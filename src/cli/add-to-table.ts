@@ -95,13 +95,13 @@ The line is added at the end of ${table}.csv in the file's own manner: its colum
 ends. At a terminal, what no flag answers is asked. Afterwards the series is checked.`;
 }
 
-interface OpenTable {
+export interface OpenTable {
   path: string;
   written: string;
   manner: ReturnType<typeof mannerOf>;
 }
 
-async function openTable(folder: string, name: TableName, fields: Fields): Promise<OpenTable> {
+export async function openTable(folder: string, name: TableName, fields: Fields): Promise<OpenTable> {
   const path = join(folder, `${name}.csv`);
   const found = existsSync(path) ? await readFile(path, 'utf8') : '';
   if (/[\0\ufffd]/.test(found))
@@ -194,11 +194,11 @@ function inTable(name: string, said: string, fields: Fields, mark: DecimalMark |
   return figure ? inManner(said, mark) : said;
 }
 
-const rootOf = (folder: string, io: Io): string =>
+export const rootOf = (folder: string, io: Io): string =>
   relative(io.root, folder).startsWith('..') ? dirname(folder) : io.root;
 
 /** Writes beside the file and renames, unless the file has changed since it was read. */
-async function replace({ path, written }: OpenTable, next: string): Promise<void> {
+export async function replace({ path, written }: OpenTable, next: string): Promise<void> {
   await mkdir(dirname(path), { recursive: true });
   const made = `${path}.${process.pid}.new`;
   try {
@@ -218,7 +218,7 @@ async function replace({ path, written }: OpenTable, next: string): Promise<void
 }
 
 /** Tells the problems that the new line brought, and what became of the files. */
-function tell(before: readonly Problem[], after: readonly Problem[], io: Io): number {
+export function tell(before: readonly Problem[], after: readonly Problem[], io: Io): number {
   const known = new Set(before.map(keyOf));
   const fresh = after.filter((problem) => !known.has(keyOf(problem)));
   if (fresh.length === 0) {

@@ -9,6 +9,7 @@ const COMMANDS: Record<string, () => Promise<{ command: Command }>> = {
   'new-series': () => import('./new-series.ts'),
   photos: () => import('./photos.ts'),
   'video-text': () => import('./video-text.ts'),
+  supporters: () => import('./supporters.ts'),
   'add-row': () => import('./add-row.ts'),
   'add-part': () => import('./add-part.ts'),
   'add-order': () => import('./add-order.ts'),

@@ -58,6 +58,7 @@ const OTHER_FILES = [
   'series.yaml',
   'machine.yaml',
   'released.yaml',
+  'supporters-from.yaml',
   'chapters',
   'faults',
   'road-tests',

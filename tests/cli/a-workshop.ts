@@ -29,6 +29,7 @@ export function aWorkshop(files: Record<string, string>) {
       const code = await main(args, io);
       return { code, out, err };
     },
+    root,
     read: (name: string) => readFileSync(join(content, name), 'utf8'),
     names: () => readdirSync(content).sort(),
     clear: () => rmSync(root, { recursive: true, force: true }),
