@@ -54,7 +54,7 @@ export const electricHazards: Hazard[] = [
       'battery charger|trickle charger|battery tender|charger|battery maintainer|conditioner - @money|supercharger|air conditioner|turbo',
       'jump lead|jumper cable|jump start|jumpstart|booster cable|booster pack|jumper lead|jump leads|jumped off|jump battery',
       'jump|jumped|boost + battery|tractor|car battery|donor|leads|van|#volt - price|@paper|tooth|out of gear',
-      'battery|accumulator|cell + gas|gassing|fizz|bubble|boil|boiled|hydrogen|cap off|caps off|caps loosened|spark|bang|swell|swollen|explode - @paper|spark plug',
+      'battery|accumulator|cell + gassing|fizz|bubble|boil|boiled|hydrogen|cap off|caps off|caps loosened|spark|bang|swell|swollen|explode - @paper|spark plug',
       'hydrogen|gassing|fizzing + battery|cell|charge|cap|hard',
       'spark + terminal|battery|charger|post|clip',
     ],

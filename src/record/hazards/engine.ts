@@ -125,6 +125,8 @@ export const engineHazards: Hazard[] = [
     defersTo: 'the machine maker’s guards and instructions',
     sources: [PRACTICE('Nothing loose near what turns; stop before you reach in')],
     words: [
+      'timing + light|lamp|strobe|idle|running|at idle - by hand|points|test lamp|static|paper|bulb',
+      'ignition timing + idle|running|rpm|engine running|light',
       'belt|chain|flywheel|fan|pulley + flick|flicked|throw|threw|grab|grabbed|took + spanner|screwdriver|rag|hand|finger|sleeve|tool',
       'lamp|light|strobe|torch + mark|timing mark|rim|flywheel + keeps|revs|rpm|thousand|hold her at|holds her at|at idle|tickover|fast - test lamp|points open|by hand|degrees before|scribe|static',
       'engine|revs + at two thousand|at 2000|at three thousand|at 3000|thousand rpm|held at|holds her|keeps her at|keep her at|blip|rev her|revs it',
@@ -169,6 +171,7 @@ export const engineHazards: Hazard[] = [
     defersTo: handbook,
     sources: [PRACTICE('Back of the hand, from a distance, before touching')],
     words: [
+      'allow|leave|let|wait + cool|cool down|go cold|cold|cooled + engine|head|exhaust|drum|casing|part|metal|weld|bearing|remove|touch - radiator|cap|coolant|topic|header',
       '@heatword + exhaust|silencer|muffler|manifold|barrel|cylinder|head|engine|drum|casing|block|bearing|plug|pipe|hub|piston|gearbox|brake|oil|water|part|metal|touch - topic|spot check|shot|hot water|hot soapy|roasting tin|baking tin|baking soda|cooling without|circulation|rises hot',
       'burn|burnt|scald|scorch|singe + hand|finger|arm|forearm|knuckle|skin|exhaust|pipe|wrist|leg - hot water|hot soapy|roasting tin|baking tin|baking soda|cooling without|circulation|rises hot',
       'too hot to touch|smoking hot|red hot|glowing|blue hot|piping hot|still hot|stone hot - hot water|hot soapy|roasting tin|baking tin|baking soda|cooling without|circulation|rises hot',
@@ -197,6 +200,7 @@ export const engineHazards: Hazard[] = [
     defersTo: 'the vehicle maker’s handbook and the pressure stamped on the cap',
     sources: [PRACTICE('Cap stays shut until the radiator is cold to the hand')],
     words: [
+      'top hose|hose|overflow|header|cap|expansion + spit|spitting|rock hard|like rock|hard as rock|leave cap|hissing|gurgling|boiling|bubbling - fuel|petrol|carburettor|battery',
       'header tank|radiator|expansion tank|filler cap on radiator|radiator cap|pressure cap + open|opened|unscrew|cap off|take cap|top up + cold|hot|until|wait|pressure|steam|boil|warm|cool',
       'boil|boiled|boils|boiling|overheat|overheated + cap|top|hill|waited|wait|minutes|dared|cool|engine|she|it|touch|radiator|bonnet - kettle|battery|oil|tea|cooling without|circulation|rises hot',
       'cap + hiss|hissing|degrees|boil|boiling|steam|under pressure|still hot|too soon|hot water|scald - fuel cap|petrol cap|distributor cap|plug cap|filler cap of tank|battery cap|cell|fuel hose|petrol|fuel|thermosyphon|circuit|rises|cooling without|circulation|rises hot',

@@ -87,7 +87,7 @@ export const CLASSES: Readonly<Record<string, string>> = {
   volt12: 'twelve volt|twelve volts|12 volt|12 volts|12 v|12v|twelve|car battery',
   volt24: '24 volt|24 volts|24 v|twenty four volt|twenty four volts|24v',
   enginelift:
-    'engine out|motor out|engine comes out|engine came out|engine lift|lift engine|lift out engine|lifted engine|lifted motor|lift motor|lower engine|engine in|engine back in|drop engine|hoist engine|swing engine|engine and box in one lump|engine and gearbox out|gearbox out|lift gearbox|lower gearbox|pull engine|pulled engine|engine onto|engine on to',
+    'engine out|motor out|engine comes out|engine came out|engine lift|lift engine|lift out engine|lifted engine|lifted motor|lift motor|lower engine|engine back in|drop engine|hoist engine|swing engine|engine and box in one lump|engine and gearbox out|gearbox out|lift gearbox|lower gearbox|pull engine|pulled engine|engine onto|engine on to',
 };
 
 /** Sayings whose words are not what they seem; they are taken out before anything is looked for. */

@@ -154,6 +154,7 @@ export const liftingHazards: Hazard[] = [
     defersTo: 'the notes of the work itself',
     sources: [PRACTICE('Somebody knows, and will come')],
     words: [
+      'it is me|only me|me tonight|me on my own|solo|by myself|on my own + tonight|today|night|late|shed|heroics|nobody|garage|workshop',
       'only me|me alone|by myself|nobody due|nobody expected|not expecting anyone|no phone signal|no signal + shed|sunday|night|nobody|under|van|today|tonight|garage|week|there - me and my',
       'nobody|no one + home|house|around|about|hear|in shed|phone|knew - nobody near lesson|nobody knows why',
       'left phone|phone in kitchen|phone in house|phone on bench|phone indoors + alone|shed|under|nobody|home',
