@@ -38,7 +38,7 @@ export const electricHazards: Hazard[] = [
     defersTo: batteryMaker,
     sources: [BATTERIES],
     words: [
-      'clip|clips + amps|amp|switch on|charger|needle|overnight|supper|red|black - hose clip|circlip|paper clip|spring clip',
+      'clip|clips + amps|amp|charger|overnight - hose clip|circlip|paper clip|spring clip',
       'charging|charge + amp|amps|vent|vents|overnight|bench|hours|cell|cells|battery|volts - @money|extra|free of|in charge|account|duty|postage|premium',
       'charge|charges|charging|charger + cap|caps|vent|vents|plug loose|loose|lid|spark|bubble|window|ventilate|mains|half hour|half an hour|boost|warm - @money|extra|account|in charge|free of|duty|postage',
       'boost|boosted|boosting + battery|mains charger|charger|tractor|start',

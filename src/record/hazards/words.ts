@@ -52,6 +52,8 @@ interface Phrase {
   atom: number;
 }
 
+const NOWHERE: readonly number[] = [];
+
 export type Matcher = (fields: readonly Field[]) => Match[];
 
 /**
@@ -160,13 +162,6 @@ export function compile(
   }
 
   const termCount = terms.size;
-  const width = (termCount + 31) >>> 5;
-  /** Which terms each atom meets, one bit a term. */
-  const bitsOfAtom = termsOfAtom.map((list) => {
-    const bits = new Uint32Array(width);
-    for (const term of list) bits[term >>> 5] = (bits[term >>> 5] ?? 0) | (1 << (term & 31));
-    return bits;
-  });
   const rulesOfAtom = termsOfAtom.map((list) => list.flatMap((term) => rulesOfTerm.get(term) ?? []));
 
   /** Everything that a written form can stand for, looked up once a token. */
@@ -200,7 +195,11 @@ export function compile(
   // Kept from text to text, since making them anew for each would cost more than the reading.
   const placesOfAtom: number[][] = Array.from(atoms, () => []);
   const atomsHere: number[] = [];
-  const bits = new Uint32Array(width);
+  /** Number of the text in which a term was last met, and the chain of atoms that met it. */
+  const metIn = new Uint32Array(termCount);
+  const firstLink = new Int32Array(termCount);
+  const linkAtom: number[] = [];
+  const linkNext: number[] = [];
   const placesOfTerm = new Map<number, number[]>();
   /** Number of the text in which a rule was last tried. */
   const triedIn = new Uint32Array(ruleCount);
@@ -244,14 +243,19 @@ export function compile(
     for (const atom of atomsHere) (placesOfAtom[atom] ?? []).length = 0;
     atomsHere.length = 0;
     placesOfTerm.clear();
-    bits.fill(0);
+    linkAtom.length = 0;
+    linkNext.length = 0;
+    text += 1;
     const note = (atom: number, i: number): void => {
       const list = placesOfAtom[atom];
       if (list === undefined) return;
       if (list.length === 0) {
         atomsHere.push(atom);
-        const own = bitsOfAtom[atom];
-        if (own !== undefined) for (let k = 0; k < width; k++) bits[k] = (bits[k] ?? 0) | (own[k] ?? 0);
+        for (const term of termsOfAtom[atom] ?? []) {
+          linkNext.push(metIn[term] === text ? (firstLink[term] ?? -1) : -1);
+          firstLink[term] = linkAtom.push(atom) - 1;
+          metIn[term] = text;
+        }
       }
       list.push(i);
     };
@@ -272,18 +276,19 @@ export function compile(
       }
     }
 
-    const met = (term: number): boolean => ((bits[term >>> 5] ?? 0) & (1 << (term & 31))) !== 0;
+    const met = (term: number): boolean => metIn[term] === text;
     /** Tokens at which a term stands, rising. */
     const placesOf = (term: number): readonly number[] => {
+      if (!met(term)) return NOWHERE;
       const known = placesOfTerm.get(term);
       if (known !== undefined) return known;
       const list: number[] = [];
-      if (met(term)) {
-        for (const atom of atomsHere)
-          if (((bitsOfAtom[atom]?.[term >>> 5] ?? 0) & (1 << (term & 31))) !== 0)
-            list.push(...(placesOfAtom[atom] ?? []));
-        list.sort((a, b) => a - b);
+      let atomsMet = 0;
+      for (let link = firstLink[term] ?? -1; link >= 0; link = linkNext[link] ?? -1) {
+        atomsMet += 1;
+        for (const i of placesOfAtom[linkAtom[link] ?? -1] ?? NOWHERE) list.push(i);
       }
+      if (atomsMet > 1) list.sort((a, b) => a - b);
       placesOfTerm.set(term, list);
       return list;
     };
@@ -304,7 +309,6 @@ export function compile(
       met(term) && (placesOf(term).includes(i) || nearest(term, i, EXCEPTION_WINDOW) >= 0);
 
     const found = new Map<number, Match>();
-    text += 1;
     for (const atom of atomsHere) {
       for (const rule of rulesOfAtom[atom] ?? []) {
         if (!met(rule.second) || !met(rule.third) || triedIn[rule.id] === text) continue;
