@@ -92,7 +92,11 @@ export function startSheet(sheet: HTMLElement, facts: SheetFacts, solve: Solve):
       line.hidden = !stands(field, texts);
       line.toggleAttribute('data-empty', !texts[field.name]);
       const message = line.hidden ? '' : (wrong.get(field.name) ?? '');
-      if (message) wrong.delete(field.name);
+      if (message) {
+        wrong.delete(field.name);
+        // A message in a folded group would not be seen.
+        (line.closest('details') as HTMLDetailsElement).open = true;
+      }
       (line.querySelector('.wrong') as HTMLElement).textContent = message;
       number.setAttribute('aria-invalid', String(message !== ''));
       (line.querySelector('.put-in') as HTMLElement).textContent = putInText(field, texts[field.name] ?? '');

@@ -1,0 +1,40 @@
+/**
+ * A reader's browser loads the arithmetic; the sentences it may have to say, and the units it may be asked for, travel in
+ * the page that uses them. While the browser's scripts are built, every longer text in them becomes `_said[n]`, and the page
+ * gets just the texts that its scripts still hold. Nothing is written differently for it in a calculator, and in dev
+ * everything stays where it is.
+ */
+import type { Quantity, Scale } from '../../calc/units.ts';
+import { UNITS } from '../../calc/units.ts';
+
+/** What a page carries for the scripts of one calculator. */
+export interface PageWords {
+  /** By number, as the scripts ask for them. */
+  said: Record<number, string>;
+  units: Partial<Record<Quantity, Record<string, Scale>>>;
+}
+
+interface Spoken {
+  said: Record<number, string>;
+  /** Names of quantities that stand in the scripts themselves. */
+  quantities: readonly string[];
+}
+
+const SPOKEN = Symbol.for('oilway.spoken');
+type Keeper = { [SPOKEN]?: Map<string, Spoken> };
+
+/** Hands on what the scripts of a calculator say, from the build of the scripts to the drawing of the pages. */
+export function keepSpoken(calculator: string, spoken: Spoken): void {
+  const keeper = globalThis as Keeper;
+  keeper[SPOKEN] ??= new Map();
+  keeper[SPOKEN].set(calculator, spoken);
+}
+
+/** Texts and units for a page with this calculator; undefined in dev, where the scripts hold them. */
+export function pageWords(calculator: string, quantities: readonly Quantity[]): PageWords | undefined {
+  const spoken = (globalThis as Keeper)[SPOKEN]?.get(calculator);
+  if (!spoken) return undefined;
+  const wanted = new Set<string>([...quantities, ...spoken.quantities]);
+  const units = Object.fromEntries(Object.entries(UNITS).filter(([quantity]) => wanted.has(quantity)));
+  return { said: spoken.said, units };
+}

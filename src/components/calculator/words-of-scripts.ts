@@ -1,0 +1,155 @@
+/** The build's side of page-words.ts: takes the texts out of the browser's scripts and notes which of them each needs. */
+import type { Plugin, Rolldown } from 'vite';
+import { calculators } from '../../calc/index.ts';
+import { UNITS } from '../../calc/units.ts';
+import { keepSpoken } from './page-words.ts';
+
+const WORDS = 'virtual:oilway/words';
+const SCRIPTS = /\/src\/(?:calc|components\/calculator)\/[\w-]+\.ts$/;
+/** Shorter ones cost more as `_said[12]` and a place in the page than they do in the script. */
+const LONG = 14;
+
+/** Reads what the page carries, before anything else of the scripts runs. */
+const READ = `export const _said = {};
+export const UNITS = {};
+for (const one of document.querySelectorAll('[data-words]')) {
+  const words = JSON.parse(one.textContent);
+  Object.assign(_said, words.said);
+  Object.assign(UNITS, words.units);
+}
+`;
+
+interface Node {
+  type: string;
+  start: number;
+  end: number;
+  [key: string]: unknown;
+}
+
+interface Piece {
+  start: number;
+  end: number;
+  text: string;
+  /** Stands between the back-ticks of a template. */
+  inTemplate: boolean;
+}
+
+const worded = (text: string) =>
+  text.length >= LONG && /\p{L} |\p{L}\p{L}\p{L}/u.test(text) && !/[<>\\=[\]]/.test(text);
+
+/** Every longer text of a module, but for types, imports and keys. */
+function textsIn(code: string, program: unknown): Piece[] {
+  const pieces: Piece[] = [];
+  const walk = (value: unknown, key: string, parent: Node | undefined): void => {
+    if (Array.isArray(value)) {
+      for (const one of value) walk(one, key, parent);
+      return;
+    }
+    if (typeof value !== 'object' || value === null || !('type' in value)) return;
+    const node = value as Node;
+    if (
+      node.type.startsWith('TS') &&
+      !/^TS(AsExpression|SatisfiesExpression|NonNullExpression)$/.test(node.type)
+    )
+      return;
+    if (/^(Import|ExportAll)/.test(node.type) || key === 'typeAnnotation' || key === 'source') return;
+    if (parent?.type === 'Property' && key === 'key') return;
+    if (node.type === 'Literal' && typeof node['value'] === 'string' && worded(node['value'])) {
+      pieces.push({ start: node.start, end: node.end, text: node['value'], inTemplate: false });
+    }
+    if (node.type === 'TemplateElement') {
+      const { cooked } = node['value'] as { cooked: string | null };
+      // The element's own range takes in the back-tick or the braces beside it in some parsers.
+      const inner = code.slice(node.start, node.end);
+      const at = cooked === null ? -1 : inner.indexOf(cooked);
+      if (cooked !== null && at >= 0 && worded(cooked)) {
+        pieces.push({
+          start: node.start + at,
+          end: node.start + at + cooked.length,
+          text: cooked,
+          inTemplate: true,
+        });
+      }
+      return;
+    }
+    for (const [name, child] of Object.entries(node)) if (typeof child === 'object') walk(child, name, node);
+  };
+  walk(program, '', undefined);
+  return pieces.sort((a, b) => b.start - a.start);
+}
+
+/** units.ts as the scripts have it: the table comes with the page. */
+function withoutTable(code: string): string {
+  const from = code.indexOf('export const UNITS =');
+  const to = code.indexOf('} satisfies', from);
+  if (from < 0 || to < 0) throw new Error('The table of units is not where the scripts look for it.');
+  return `${code.slice(0, from)}${code.slice(code.indexOf(';', to) + 1)}\nexport { UNITS };\n`;
+}
+
+export function wordsOfScripts(): Plugin {
+  const numbers = new Map<string, number>();
+  const numberOf = (text: string) => {
+    const known = numbers.get(text);
+    if (known !== undefined) return known;
+    numbers.set(text, numbers.size);
+    return numbers.size - 1;
+  };
+
+  return {
+    name: 'oilway:words',
+    enforce: 'pre',
+    apply: 'build',
+    applyToEnvironment: (environment) => environment.name === 'client',
+    resolveId: (id) => (id === WORDS ? `\0${WORDS}` : undefined),
+    load: (id) => (id === `\0${WORDS}` ? READ : undefined),
+    transform(source, id) {
+      if (!SCRIPTS.test(id)) return undefined;
+      let code = source;
+      for (const { start, end, text, inTemplate } of textsIn(source, this.parse(source, { lang: 'ts' }))) {
+        const said = `_said[${numberOf(text)}]`;
+        code = code.slice(0, start) + (inTemplate ? `\${${said}}` : said) + code.slice(end);
+      }
+      if (id.endsWith('/calc/units.ts')) code = withoutTable(code);
+      const wants = [code.includes('_said[') && '_said', id.endsWith('/calc/units.ts') && 'UNITS'].filter(
+        Boolean,
+      );
+      if (wants.length === 0) return undefined;
+      return { code: `import { ${wants.join(', ')} } from '${WORDS}';\n${code}`, map: null };
+    },
+    generateBundle(_options, bundle) {
+      const chunks = Object.values(bundle).filter((one): one is Rolldown.OutputChunk => one.type === 'chunk');
+      const byName = new Map(chunks.map((one) => [one.fileName, one]));
+      const texts = new Map([...numbers].map(([text, number]) => [number, text]));
+      /** A chunk and all that it loads with it. */
+      const withImports = (chunk: Rolldown.OutputChunk, found = new Set<Rolldown.OutputChunk>()) => {
+        if (found.has(chunk)) return found;
+        found.add(chunk);
+        for (const name of chunk.imports) {
+          const next = byName.get(name);
+          if (next) withImports(next, found);
+        }
+        return found;
+      };
+      const starts = chunks.filter((one) =>
+        Object.keys(one.modules).some((id) => id.endsWith('/start-sheets.ts')),
+      );
+      for (const { id } of calculators) {
+        const own = chunks.filter((one) => one.facadeModuleId?.endsWith(`/calc/${id}.ts`));
+        const all = new Set([...starts, ...own].flatMap((one) => [...withImports(one)]));
+        const code = [...all]
+          .flatMap((one) => Object.values(one.modules).map((module) => module.code ?? ''))
+          .join('\n');
+        const said = Object.fromEntries(
+          [...code.matchAll(/\b_said(?:\$\d+)?\[(\d+)\]/g)].map(([, number]) => [
+            Number(number),
+            texts.get(Number(number)) ?? '',
+          ]),
+        );
+        const quantities = Object.keys(UNITS).filter(
+          (quantity) => code.includes(`'${quantity}'`) || code.includes(`"${quantity}"`),
+        );
+        keepSpoken(id, { said, quantities });
+      }
+    },
+  };
+}
