@@ -7,8 +7,15 @@
  * hp 550 ft·lbf/s, PS 75 kgf·m/s; conventional mercury 13 595.1 kg/m³ (NIST SP 811, App. B). All exact by definition.
  */
 
-/** Size of the unit in SI, or [to SI, from SI]. */
-type Scale = number | readonly [(x: number) => number, (si: number) => number];
+/**
+ * Size of the unit in SI; or a unit that is no plain multiple, as data: `per` grows as the SI value shrinks (miles per
+ * gallon), `from` has a zero point of its own, `tan` is an angle whose tangent is the SI value.
+ */
+export type Scale =
+  | number
+  | readonly ['per', number]
+  | readonly ['from', number, number]
+  | readonly ['tan', number];
 
 const LB = 0.45359237;
 const G = 9.80665;
@@ -19,9 +26,6 @@ const IMP_GAL = 4.54609e-3;
 const RPM = (2 * Math.PI) / 60;
 const DEG = Math.PI / 180;
 const LBF = LB * G;
-/** A unit that grows as the SI value shrinks: miles per gallon, parts of fuel to one of oil. */
-const inverse = (k: number): Scale => [(x) => k / x, (si) => k / si];
-const offset = (size: number, zero: number): Scale => [(x) => x * size + zero, (si) => (si - zero) / size];
 
 export const UNITS = {
   length: { mm: 1e-3, cm: 1e-2, m: 1, km: 1e3, in: IN, thou: IN / 1e3, ft: 12 * IN, yd: 36 * IN, mi: MILE },
@@ -61,7 +65,7 @@ export const UNITS = {
     inHg: 13.5951 * G * 25.4,
     atm: 101325,
   },
-  temperature: { degC: offset(1, 273.15), K: 1, degF: offset(5 / 9, 459.67 / 1.8) },
+  temperature: { degC: ['from', 1, 273.15], K: 1, degF: ['from', 5 / 9, 459.67 / 1.8] },
   /** A difference of temperatures: no zero point to shift. */
   'temperature step': { K: 1, degC: 1, degF: 5 / 9 },
   density: { 'kg/m3': 1, 'g/cm3': 1e3, 'lb/ft3': LB / (12 * IN) ** 3 },
@@ -69,8 +73,8 @@ export const UNITS = {
   /** Rise over run (tangent). "1 in" is the one-in-so-many of road signs. */
   slope: {
     '%': 0.01,
-    '1 in': inverse(1),
-    deg: [(x) => Math.tan(x * DEG), (si) => Math.atan(si) / DEG] as Scale,
+    '1 in': ['per', 1],
+    deg: ['tan', DEG],
   },
   /** Turns of the driving shaft for one of the driven one. */
   ratio: { ':1': 1 },
@@ -78,7 +82,7 @@ export const UNITS = {
   count: { n: 1 },
   /** Oil to fuel by volume; SI is parts of oil to one of fuel. */
   mixture: {
-    ':1': inverse(1),
+    ':1': ['per', 1],
     '%': 0.01,
     'mL/L': 1e-3,
     'US fl oz/US gal': 1 / 128,
@@ -87,9 +91,9 @@ export const UNITS = {
   /** Fuel used for a distance; SI is m³/m. */
   use: {
     'L/100km': 1e-8,
-    'km/L': inverse(1e-6),
-    'US mpg': inverse(US_GAL / MILE),
-    'imp mpg': inverse(IMP_GAL / MILE),
+    'km/L': ['per', 1e-6],
+    'US mpg': ['per', US_GAL / MILE],
+    'imp mpg': ['per', IMP_GAL / MILE],
   },
   /** Money for a volume, in the money of the page. */
   price: {
@@ -170,7 +174,9 @@ function scale(quantity: Quantity, unit: UnitId): Scale {
  */
 export function toSi(x: number, quantity: Quantity, unit: UnitId): number {
   const s = scale(quantity, unit);
-  return typeof s === 'number' ? x * s : s[0](x);
+  if (typeof s === 'number') return x * s;
+  const [kind, k, zero] = s;
+  return kind === 'per' ? k / x : kind === 'tan' ? Math.tan(x * k) : x * k + (zero ?? 0);
 }
 
 /**
@@ -181,5 +187,7 @@ export function toSi(x: number, quantity: Quantity, unit: UnitId): number {
  */
 export function fromSi(si: number, quantity: Quantity, unit: UnitId): number {
   const s = scale(quantity, unit);
-  return typeof s === 'number' ? si / s : s[1](si);
+  if (typeof s === 'number') return si / s;
+  const [kind, k, zero] = s;
+  return kind === 'per' ? k / si : kind === 'tan' ? Math.atan(si) / k : (si - (zero ?? 0)) / k;
 }

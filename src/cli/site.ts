@@ -10,6 +10,7 @@ import sitemap from '@astrojs/sitemap';
 import type { AstroIntegration } from 'astro';
 import type { Plugin } from 'vite';
 import { calculatorModules } from '../components/calculator/solves-module.ts';
+import { scriptsOfSheets, wordsOfScripts } from '../components/calculator/words-of-scripts.ts';
 import { type DerivedPhotos, derivePhotos, type Original, photoFile } from '../photos/derive.ts';
 import { setPhotoSets } from '../photos/set.ts';
 import { setCurrentSeries } from '../record/current.ts';
@@ -148,7 +149,13 @@ export function oilway({ content }: SiteOptions): AstroIntegration {
         };
         // A sitemap holds whole addresses, so it needs to know the domain.
         if (config.site) updateConfig({ integrations: [sitemap()] });
-        updateConfig({ vite: { plugins: [chapterPages, calculatorModules()] } });
+        updateConfig({
+          vite: {
+            // Few and small scripts: a list of what to fetch ahead would be a tenth of them.
+            environments: { client: { build: scriptsOfSheets } },
+            plugins: [chapterPages, calculatorModules(), wordsOfScripts()],
+          },
+        });
       },
 
       'astro:server:setup': ({ server }) => {

@@ -86,6 +86,21 @@ function withoutTable(code: string): string {
   return `${code.slice(0, from)}${code.slice(code.indexOf(';', to) + 1)}\nexport { UNITS };\n`;
 }
 
+/**
+ * How the scripts are parted: what most calculators share is one file with the form, each calculator's arithmetic one of
+ * its own. They are few and small, so a list of what to fetch ahead would be a tenth of them.
+ */
+export const scriptsOfSheets = {
+  modulePreload: false,
+  rolldownOptions: {
+    output: {
+      codeSplitting: {
+        groups: [{ name: 'sheet', test: /\/src\/(?:calc|components\/calculator)\//, minShareCount: 3 }],
+      },
+    },
+  },
+} as const;
+
 export function wordsOfScripts(): Plugin {
   const numbers = new Map<string, number>();
   const numberOf = (text: string) => {
