@@ -18,6 +18,7 @@ import type { Lines } from './text/lines.ts';
 import { nearest } from './text/nearest.ts';
 import { LIMITS, type Limits } from './text/text-file.ts';
 import { shown } from './text/words.ts';
+import { type Cue, readTranscript } from './transcript.ts';
 import type { Series } from './types.ts';
 
 export interface Counts {
@@ -201,7 +202,7 @@ class Reader {
         path: join(this.#folder, 'chapters', name, 'chapter.mdx'),
         names,
         text: text ?? EMPTY_CHAPTER,
-        captions: this.#captions(name, names, report),
+        ...this.#captions(name, names, report),
       });
     }
     if (chapters.length === 0)
@@ -213,11 +214,12 @@ class Reader {
     return chapters.sort((a, b) => a.number - b.number || (a.id < b.id ? -1 : 1));
   }
 
-  /** Captions have their own reader; here they are only looked through for names that must not stand in them. */
-  #captions(name: string, names: readonly string[], report: Report): boolean {
-    if (!names.includes('captions.vtt')) return false;
+  #captions(name: string, names: readonly string[], report: Report): { captions: boolean; cues: Cue[] } {
+    if (!names.includes('captions.vtt')) return { captions: false, cues: [] };
     const file = `chapters/${name}/captions.vtt`;
-    return this.#files.open(join(this.#folder, file), this.#file(file), report) !== undefined;
+    const source = this.#files.open(join(this.#folder, file), this.#file(file), report);
+    const cues = source?.empty ? [] : source?.derive('captions', report, readTranscript);
+    return { captions: source !== undefined, cues: cues ?? [] };
   }
 
   #faults(mark: DecimalMark | undefined, report: Report, counts: Counts): Map<string, FaultText> {

@@ -5,6 +5,8 @@
  */
 import type { Mask, PictureMark } from './chapter/picture-marks.ts';
 import type { Place } from './problem.ts';
+import type { Recording } from './recording-file.ts';
+import type { Cue } from './transcript.ts';
 
 /** A calendar day as "2026-05-02"; sorts as text. Read and checked in day.ts only. */
 export type Day = string;
@@ -185,6 +187,9 @@ export interface Chapter {
   hours?: number;
   /** Absolute path of captions.vtt, where there is one. */
   captions?: string;
+  /** What its captions say. */
+  cues: Cue[];
+  recording?: Recording;
   /** Words of prose, for reading time and the summary. */
   words: number;
   /** Paid supporters concerned, for the disclosure above the first paragraph. */

@@ -13,6 +13,11 @@ export const CHAPTER = {
   held: optional(yesOrNo, 'Held', 'Whether it is not yet released.'),
   first_start: optional(yesOrNo, 'First start', 'Whether the engine runs here for the first time.'),
   first_drive: optional(yesOrNo, 'First drive', 'Whether the machine is driven here for the first time.'),
+  recording: optional(
+    line,
+    'Recording',
+    'The recording: a file beside the chapter, such as ./evening.mp4, or its web address.',
+  ),
   hours: optional(figure({ from: 0, what: 'a number of hours' }), 'Hours', 'Hours worked.'),
 } satisfies Fields;
 

@@ -1,10 +1,11 @@
 import { dirname } from 'node:path';
 import { CALCULATOR_COMPONENTS } from '../chapter/calculators.ts';
-import type { Use } from '../chapter/chapter-text.ts';
+import type { ChapterText, Use } from '../chapter/chapter-text.ts';
 import type { SeriesFile } from '../files/series-file.ts';
 import type { DecimalMark } from '../money/decimal.ts';
 import { given } from '../read/field.ts';
 import type { PictureStore } from '../read/pictures.ts';
+import { type Recording, readRecording } from '../recording-file.ts';
 import type { Report } from '../report-to.ts';
 import { shown } from '../text/words.ts';
 import type { Chapter, Fault, Machine, Mention, Part, PhotoUse, Supporter } from '../types.ts';
@@ -74,14 +75,28 @@ export async function joinChapter(
     ...reckoned,
     prose: text.prose,
     words: text.words,
+    cues: file.cues,
     paidBy: around.supporters.filter((one) => one.kind === 'paid' && one.chapters.includes(file.id)),
     firstStart: head.first_start ?? false,
     firstDrive: head.first_drive ?? false,
     ...given({
       hours: head.hours === undefined ? undefined : Number(head.hours),
+      recording: recordingOf(head, file, report),
       captions: file.captions ? file.path.replace(/chapter\.mdx$/, 'captions.vtt') : undefined,
     }),
   };
+}
+
+function recordingOf(
+  head: NonNullable<ChapterText['head']>,
+  { path, names }: ChapterFile,
+  report: Report,
+): Recording | undefined {
+  if (head.recording === undefined) return undefined;
+  const read = readRecording(head.recording, dirname(path), names);
+  return 'wrong' in read
+    ? report.add('chapters/recording', head.at('recording'), read.wrong)
+    : read.recording;
 }
 
 type Mentions = Pick<Chapter, 'hazards' | 'parts' | 'faultLinks' | 'earlier'>;

@@ -12,6 +12,7 @@ import type { Report } from '../report-to.ts';
 import { fieldRule } from '../rules/written.ts';
 import type { TABLES, TableName } from '../tables.ts';
 import { shown } from '../text/words.ts';
+import type { Cue } from '../transcript.ts';
 import type { Machine, Series } from '../types.ts';
 import { joinChapter } from './chapter.ts';
 import { joinFault } from './faults.ts';
@@ -31,6 +32,7 @@ export interface ChapterFile {
   names: readonly string[];
   text: ChapterText;
   captions: boolean;
+  cues: Cue[];
 }
 
 export type TableRows = { [T in TableName]: readonly Row<(typeof TABLES)[T]>[] };

@@ -68,6 +68,18 @@ export const CHAPTER_RULES = {
     severity: 'error',
     fixture: 'attribute-missing',
   },
+  'chapters/recording': {
+    title: 'A chapter’s recording cannot be used',
+    why: 'It is missing, too large, or holds the place where it was made.',
+    severity: 'error',
+    fixture: 'recording-wrong',
+  },
+  'chapters/captions': {
+    title: 'Captions that are no WebVTT',
+    why: 'Words would be missing from the transcript without anyone noticing.',
+    severity: 'error',
+    fixture: 'captions-wrong',
+  },
   'chapters/permission': {
     title: 'A photo of somebody else without their permission',
     why: 'A picture belongs to whoever took it.',
