@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { dirname, relative, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
+import { exemptionsOf } from '../record/hazards/gate.ts';
 import { type Reading, readSeries } from '../record/read-series.ts';
 import { asJson, counted, grouped } from '../record/report.ts';
 import { count } from '../record/text/words.ts';
@@ -8,15 +9,17 @@ import { type Command, UsageError } from './command.ts';
 
 /** What `check` prints and its exit code, from what was read. */
 export function told(
-  { problems, counts }: Reading,
+  { problems, counts, series }: Reading,
   options: { root: string; json: boolean },
 ): { text: string; code: number } {
   const code = problems.some((one) => one.severity === 'error') ? 1 : 0;
   if (options.json) return { text: asJson(problems), code };
-  if (problems.length > 0) return { text: grouped(problems, { root: options.root }), code };
+  const exempt = exemptionsOf(series?.chapters ?? []).length;
+  const ruledOut = exempt === 0 ? '' : `${count(exempt, 'hazard')} ruled out with a reason.\n`;
+  if (problems.length > 0) return { text: grouped(problems, { root: options.root }) + ruledOut, code };
   const { chapters, steps, files } = counts;
   return {
-    text: `${counted.problems(problems)} ${count(files, 'file')} read: ${count(chapters, 'chapter')}, ${count(steps, 'step')}.\n`,
+    text: `${counted.problems(problems)} ${count(files, 'file')} read: ${count(chapters, 'chapter')}, ${count(steps, 'step')}.\n${ruledOut}`,
     code,
   };
 }
