@@ -5,7 +5,12 @@ export default defineConfig({
     reporters: ['default', './tests/plain-count.ts'],
     projects: [
       {
-        test: { name: 'unit', include: ['tests/**/*.test.ts'], exclude: ['tests/site/**'], testTimeout: 30_000 },
+        test: {
+          name: 'unit',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/site/**'],
+          testTimeout: 30_000,
+        },
       },
       {
         test: {

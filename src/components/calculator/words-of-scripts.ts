@@ -99,7 +99,7 @@ export const scriptsOfSheets = {
       },
     },
   },
-} as const;
+};
 
 export function wordsOfScripts(): Plugin {
   const numbers = new Map<string, number>();
