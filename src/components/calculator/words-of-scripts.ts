@@ -5,7 +5,8 @@ import { UNITS } from '../../calc/units.ts';
 import { keepSpoken } from './page-words.ts';
 
 const WORDS = 'virtual:oilway/words';
-const SCRIPTS = /\/src\/(?:calc|components\/calculator)\/[\w-]+\.ts$/;
+/** The list of the reader's own machine stands on a page without a sheet, and so keeps its texts. */
+const SCRIPTS = /\/src\/(?:calc|components\/calculator)\/(?!own-machine-panel)[\w-]+\.ts$/;
 /** Shorter ones cost more as `_said[12]` and a place in the page than they do in the script. */
 const LONG = 14;
 
