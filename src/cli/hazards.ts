@@ -30,7 +30,14 @@ export const asAttributes = (declared: readonly string[], ruledOut: ReadonlyMap<
     .filter((one) => one !== '')
     .join(' ');
 
-const placeOf = ({ place }: Finding) => `${place.file}:${place.line}:${place.column}`;
+const placeOf = ({ place: { file, line, column } }: Finding) =>
+  [file, line, column].filter((part) => part !== undefined).join(':');
+
+/** A chapter as the gate reads it, with what its recording says. */
+const spokenWith = (chapter: Chapter) => ({
+  ...chapter,
+  spoken: { file: chapter.file.replace(/chapter\.mdx$/, 'captions.vtt'), cues: chapter.cues },
+});
 
 /** Every finding as a block of text: place, words, what to write. */
 export function asList(findings: readonly Finding[], ruledOut: number): string {
@@ -143,7 +150,7 @@ Nothing is written to your files. Exit code 0: every danger and warning has its 
       io.err('The series cannot be read yet. Run npm run check first.\n');
       return 1;
     }
-    const findings = series.chapters.flatMap(gateFindings);
+    const findings = series.chapters.flatMap((chapter) => gateFindings(spokenWith(chapter)));
     if (values.list || !io.interactive || findings.length === 0)
       io.out(asList(findings, exemptionsOf(series.chapters).length));
     else await walk(findings, series.chapters, io);

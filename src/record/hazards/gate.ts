@@ -2,17 +2,25 @@
  * The gate: no step whose words point to a hazard goes out without the note. The author declares the hazard, or says in
  * `notHazard` why it does not apply.
  */
-import type { Passage, PhotoUse, Step } from '../types.ts';
+import type { PhotoUse, Step } from '../types.ts';
 import { hazard } from './catalogue.ts';
 import { type FoundHazard, match, withoutCovered } from './find.ts';
 import { type Hazard, rank } from './hazard.ts';
 
+/** Where a finding stands: a place of the chapter, or the captions' file alone. */
+export type FindingPlace = { file: string; line?: number; column?: number };
+
 /** What the gate reads of a chapter. */
 export interface GateChapter {
-  steps: readonly Pick<Step, 'title' | 'number' | 'tools' | 'hazards' | 'notHazard' | 'prose' | 'place'>[];
+  steps: readonly Pick<
+    Step,
+    'title' | 'number' | 'tools' | 'hazards' | 'notHazard' | 'prose' | 'place' | 'at'
+  >[];
   photos: readonly Pick<PhotoUse, 'caption' | 'place'>[];
   /** Hazards that the chapter's notes show, its steps' and its <Safety>'s. */
   hazards: readonly string[];
+  /** What is said on the recording, in order of time, and the file that it stands in. */
+  spoken?: { file: string; cues: readonly { from: number; text: string }[] };
 }
 
 /** One thing that the gate has to say; the check words it as a problem, the command walks through it. */
@@ -23,7 +31,7 @@ export interface Finding {
   words: string;
   /** Number of the step, undefined for a caption outside steps. */
   step?: number;
-  place: Passage['place'];
+  place: FindingPlace;
   /** What is wrong, then what to write. */
   message: string;
 }
@@ -32,28 +40,44 @@ export interface Finding {
 export function gateFindings(chapter: GateChapter): Finding[] {
   const findings: Finding[] = [];
   const inSteps = new Set<string>();
+  const { byStep, rest } = spokenBySteps(chapter);
   for (const step of chapter.steps) {
     for (const passage of step.prose) inSteps.add(passage.text);
-    findings.push(...ofStep(step));
+    findings.push(...ofStep(step, byStep.get(step)));
   }
-  for (const photo of chapter.photos) {
-    if (photo.caption === '' || inSteps.has(photo.caption)) continue;
-    for (const found of ofText(photo.caption)) {
+  const outside = (text: string, place: FindingPlace, where: string): void => {
+    for (const found of ofText(text)) {
       const entry = hazard(found.hazard);
       if (entry === undefined || entry.signal === 'NOTICE' || chapter.hazards.includes(entry.id)) continue;
-      findings.push(
-        missing(entry, found, photo.place, `Put <Safety hazards={["${entry.id}"]} /> beside the picture.`),
-      );
+      findings.push(missing(entry, found, place, `Put <Safety hazards={["${entry.id}"]} /> ${where}.`));
     }
-  }
+  };
+  for (const photo of chapter.photos)
+    if (photo.caption !== '' && !inSteps.has(photo.caption))
+      outside(photo.caption, photo.place, 'beside the picture');
+  if (rest !== '' && chapter.spoken) outside(rest, { file: chapter.spoken.file }, 'in the chapter');
   return findings;
 }
 
-function ofStep(step: GateChapter['steps'][number]): Finding[] {
+/** What is said while a step is shown: from its `at` to the next one's. What is said before the first belongs to none. */
+function spokenBySteps({ steps, spoken }: GateChapter) {
+  const byStep = new Map<GateChapter['steps'][number], string>();
+  const timed = steps.filter((step) => step.at !== undefined).sort((a, b) => (a.at ?? 0) - (b.at ?? 0));
+  const before: string[] = [];
+  for (const cue of spoken?.cues ?? []) {
+    const step = timed.findLast((one) => (one.at ?? 0) <= cue.from);
+    if (step === undefined) before.push(cue.text);
+    else byStep.set(step, `${byStep.get(step) ?? ''} ${cue.text}`);
+  }
+  return { byStep, rest: before.join(' ') };
+}
+
+function ofStep(step: GateChapter['steps'][number], spoken = ''): Finding[] {
   const findings: Finding[] = [];
   const fields = [
     ...step.prose.map((passage, i) => ({ name: String(i), text: passage.text })),
     ...step.tools.map((text) => ({ name: 'tools', text })),
+    ...(spoken === '' ? [] : [{ name: 'spoken', text: spoken }]),
   ];
   const all = match(fields);
   const found = withoutCovered(all, (id) => !step.notHazard.has(id));
@@ -92,7 +116,7 @@ function ofStep(step: GateChapter['steps'][number]): Finding[] {
 
 const ofText = (text: string): FoundHazard[] => withoutCovered(match([{ name: 'text', text }]), () => true);
 
-function missing(entry: Hazard, found: FoundHazard, place: Passage['place'], how: string): Finding {
+function missing(entry: Hazard, found: FoundHazard, place: FindingPlace, how: string): Finding {
   return {
     kind: rank(entry.signal) <= rank('WARNING') ? 'missing' : 'missing caution',
     hazard: entry,

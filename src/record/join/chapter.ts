@@ -52,7 +52,8 @@ export async function joinChapter(
     if (found) figures.push({ ...figure, path: found.path });
   }
   checkSheets(text.sheets, around.machine, report);
-  checkHazards({ steps: text.steps, photos, hazards: mentions.hazards }, report);
+  const spoken = { file: file.file.replace(/chapter\.mdx$/, 'captions.vtt'), cues: file.cues };
+  checkHazards({ steps: text.steps, photos, hazards: mentions.hazards, spoken }, report);
   const reckoned = reckon(text.reckoned, around, report);
   const { head } = text;
   if (!head) return undefined;

@@ -17,6 +17,7 @@ export function checkHazards(chapter: GateChapter, report: Report): void {
   const beside = JSON.stringify([
     chapter.photos.map((photo) => [photo.caption, photo.place]),
     chapter.hazards,
+    chapter.spoken,
   ]);
   let made = known.get(chapter.steps);
   if (made?.beside !== beside) {

@@ -159,6 +159,27 @@ describe('A finding', () => {
     expect(gateFindings({ steps: [], photos: [photo], hazards: ['under-raised-vehicle'] })).toEqual([]);
   });
 
+  test('hears what the recording says, in the step that is shown then, and before the first one', () => {
+    const cues = [
+      { from: 4, text: 'so both wheels hanging and me on the creeper' },
+      { from: 65, text: "a bit of air from the compressor and they're clean" },
+    ];
+    const spoken = { file: 'content/chapters/01-a/captions.vtt', cues };
+    const chapter = { steps: [step('Clean the cover.', { at: 60 })], photos: [], hazards: [], spoken };
+    const told = gateFindings(chapter);
+    expect(told.map((one) => [one.hazard.id, one.step])).toEqual([
+      ['compressed-air', 1],
+      ['under-raised-vehicle', undefined],
+    ]);
+    expect(told[1]?.place).toEqual({ file: spoken.file });
+    const noted = {
+      ...chapter,
+      hazards: ['under-raised-vehicle'],
+      steps: [{ ...chapter.steps[0], hazards: ['compressed-air'] }],
+    };
+    expect(gateFindings(noted as GateChapter)).toEqual([]);
+  });
+
   test('asks for nothing where a notice alone applies', () => {
     expect(findings(step('The polarity of the dynamo field was reversed.'))).toEqual([]);
   });
