@@ -1,4 +1,5 @@
 /** The build's side of page-words.ts: takes the texts out of the browser's scripts and notes which of them each needs. */
+import { readdir, readFile } from 'node:fs/promises';
 import type { Plugin, Rolldown } from 'vite';
 import { calculators } from '../../calc/index.ts';
 import { UNITS } from '../../calc/units.ts';
@@ -104,12 +105,6 @@ export const scriptsOfSheets = {
 
 export function wordsOfScripts(): Plugin {
   const numbers = new Map<string, number>();
-  const numberOf = (text: string) => {
-    const known = numbers.get(text);
-    if (known !== undefined) return known;
-    numbers.set(text, numbers.size);
-    return numbers.size - 1;
-  };
 
   return {
     name: 'oilway:words',
@@ -118,11 +113,21 @@ export function wordsOfScripts(): Plugin {
     applyToEnvironment: (environment) => environment.name === 'client',
     resolveId: (id) => (id === WORDS ? `\0${WORDS}` : undefined),
     load: (id) => (id === `\0${WORDS}` ? READ : undefined),
+    async buildStart() {
+      // Numbered before any script is read: scripts are read side by side, and two builds have to be the same.
+      for (const folder of [new URL('../../calc/', import.meta.url), new URL('./', import.meta.url)]) {
+        for (const name of (await readdir(folder)).filter((one) => one.endsWith('.ts')).sort()) {
+          const source = await readFile(new URL(name, folder), 'utf8');
+          const texts = textsIn(source, this.parse(source, { lang: 'ts' })).map(({ text }) => text);
+          for (const text of texts.reverse()) if (!numbers.has(text)) numbers.set(text, numbers.size);
+        }
+      }
+    },
     transform(source, id) {
       if (!SCRIPTS.test(id)) return undefined;
       let code = source;
       for (const { start, end, text, inTemplate } of textsIn(source, this.parse(source, { lang: 'ts' }))) {
-        const said = `_said[${numberOf(text)}]`;
+        const said = `_said[${numbers.get(text)}]`;
         code = code.slice(0, start) + (inTemplate ? `\${${said}}` : said) + code.slice(end);
       }
       if (id.endsWith('/calc/units.ts')) code = withoutTable(code);
