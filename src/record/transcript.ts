@@ -11,15 +11,42 @@ export interface Cue {
   text: string;
 }
 
+/** What WebVTT writes instead of its own marks; the parser wants each with and without its semicolon. */
+const ENTITIES: Record<`&${string}`, string> = Object.fromEntries(
+  Object.entries({ amp: '&', lt: '<', gt: '>', lrm: '\u200e', rlm: '\u200f', nbsp: '\u00a0' }).flatMap(
+    ([name, character]) => [
+      [`&${name}`, character],
+      [`&${name};`, character],
+    ],
+  ),
+);
+
+/** Mistakes inside a cue's words, which players pass over: a bare "&", a tag left open. Lost words are looked for below. */
+const HARMLESS = /escape|tag|<v>|<lang>|^Timestamp (?:must|not allowed)|previous timestamp/;
+
 /** Cues in the order of their times; what cannot be read is told with its place. */
 export function readTranscript(lines: Lines, report: Report): Cue[] {
-  const { cues, errors } = new webvtt.WebVTTParser().parse(lines.text);
-  for (const { message, line, col } of errors)
+  const { cues, errors } = new webvtt.WebVTTParser(ENTITIES).parse(lines.text);
+  for (const { message, line, col } of errors) {
+    if (HARMLESS.test(message)) continue;
     report.add(
       'chapters/captions',
       lines.atLine(Math.max(1, line), Math.max(1, col)),
       `${message.replace(/\.?$/, '.')} Export the captions again as WebVTT, or put the line right.`,
     );
+  }
+  let from = 0;
+  for (const { text } of cues) {
+    const start = lines.text.indexOf(text, from);
+    const bare = text.search(/<(?![/a-z\d])/i);
+    if (bare >= 0 && start >= 0)
+      report.add(
+        'chapters/captions',
+        lines.at(start + bare),
+        'A bare "<" begins a tag in captions, and the words after it would be lost. Write &lt; instead.',
+      );
+    from = Math.max(from, start);
+  }
   return cues
     .map((cue) => ({
       from: cue.startTime,
