@@ -104,9 +104,13 @@ It says ${SECRETS['the text of a held chapter']} here.
   writeFileSync(join(content, 'notes', 'evening.md'), `- ${SECRETS['a rough note']}\n`);
 
   const faults = join(content, 'faults');
-  const fault = readdirSync(faults).find((name) =>
-    /severity: do not drive/.test(readFileSync(join(faults, name), 'utf8')),
-  );
+  /** One that is still open, so that something more may be tried at it. */
+  const fault = readdirSync(faults).find((name) => {
+    const events = [...readFileSync(join(faults, name), 'utf8').matchAll(/\bwhat: (\w+)/g)].map(
+      ([, what]) => what,
+    );
+    return events.at(-1) !== 'cured';
+  });
   if (fault === undefined) throw new Error('The demo has no fault to hang a held event on');
   const text = readFileSync(join(faults, fault), 'utf8');
   const [, frontmatter, body] = /^---\n([\s\S]*?)\n---\n([\s\S]*)$/.exec(text) ?? [];
