@@ -94,7 +94,9 @@ function publishedPart(part: Part, lines: LedgerLine[], { out, mentioned, faults
 }
 
 function publishedFault(fault: Fault, out: Held): Fault | undefined {
-  const events = fault.events.filter((event) => !out(event.chapter));
+  const events = fault.events
+    .filter((event) => !out(event.chapter))
+    .map(({ waitsFor: _waits, ...event }) => event);
   if (events.length === 0 && fault.events.length > 0) return undefined;
   const whole = events.length === fault.events.length;
   return {

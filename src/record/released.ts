@@ -1,15 +1,21 @@
-import { stringify } from 'yaml';
+import { parseDocument, stringify } from 'yaml';
 import type { Place } from './problem.ts';
 import type { Mapping } from './read/yaml.ts';
 import type { Report } from './report-to.ts';
 import { shown } from './text/words.ts';
-import type { Chapter, Correction, Series } from './types.ts';
+import type { Chapter, Measurement, Series } from './types.ts';
 
 /** Figures of one chapter that readers work by: by step id, and under "-" those outside steps. */
 export type ReleasedFigures = Map<string, string[]>;
 
-/** Torques, hazards and printed figures of a chapter as they stand now. */
-export function figuresOf(chapter: Pick<Chapter, 'steps' | 'quantities' | 'sums'>): ReleasedFigures {
+/** What the figures of chapters come from. */
+export type Figured = Pick<Series, 'chapters' | 'measurements'>;
+
+/** Torques, hazards, settings, limits and printed figures of a chapter as they stand now. */
+export function figuresOf(
+  chapter: Pick<Chapter, 'id' | 'steps' | 'quantities' | 'sums' | 'settings'>,
+  measurements: readonly Measurement[],
+): ReleasedFigures {
   const figures: ReleasedFigures = new Map();
   for (const step of chapter.steps) {
     const of = [
@@ -21,19 +27,44 @@ export function figuresOf(chapter: Pick<Chapter, 'steps' | 'quantities' | 'sums'
   const printed = [
     ...[...chapter.quantities].map(([of, { text }]) => `${of} = ${plain(text)}`),
     ...[...chapter.sums].map(([of, { text }]) => `${of} = ${plain(text)}`),
+    ...chapter.settings,
+    ...limitsOf(measurements.filter((one) => one.chapter === chapter.id)),
   ];
   if (printed.length > 0) figures.set('-', printed);
   return figures;
 }
 
-/** The text of released.yaml for a series as it stands: what the release command writes. */
-export function releasedText(series: Pick<Series, 'chapters'>): string {
+/** What a reader holds a measurement against, once for each item: "most Bore, number one = 54.15 mm". */
+function limitsOf(measurements: readonly Measurement[]): string[] {
+  const limits = measurements.flatMap(({ item, asNew, min, max, limitPm, unit }) =>
+    Object.entries({ new: asNew, least: min, most: max, '±': limitPm }).flatMap(([kind, figure]) =>
+      figure === undefined ? [] : [`${kind} ${item} = ${figure} ${unit}`],
+    ),
+  );
+  return [...new Set(limits)];
+}
+
+/** The text of released.yaml for a series as it stands. */
+export function releasedText({ chapters, measurements }: Figured): string {
   const all = Object.fromEntries(
-    series.chapters
+    chapters
       .filter((chapter) => !chapter.held)
-      .map((chapter) => [chapter.id, Object.fromEntries(figuresOf(chapter))]),
+      .map((chapter) => [chapter.id, Object.fromEntries(figuresOf(chapter, measurements))]),
   );
   return stringify(all, { lineWidth: 0 });
+}
+
+/** The text of released.yaml with one chapter's figures as they stand, everything else in it as it was. */
+export function releasedWith(
+  written: string,
+  chapter: Chapter,
+  measurements: readonly Measurement[],
+): string {
+  const document = parseDocument(written);
+  const figures = Object.fromEntries(figuresOf(chapter, measurements));
+  if (document.contents === null) document.contents = document.createNode({});
+  document.set(chapter.id, document.createNode(figures));
+  return document.toString({ lineWidth: 0 });
 }
 
 /**
@@ -42,8 +73,7 @@ export function releasedText(series: Pick<Series, 'chapters'>): string {
  */
 export function checkReleased(
   released: Mapping,
-  chapters: readonly Chapter[],
-  corrections: readonly Correction[],
+  { chapters, corrections, measurements }: Figured & Pick<Series, 'corrections'>,
   report: Report,
 ): void {
   const ids = new Set(chapters.map((chapter) => chapter.id));
@@ -58,7 +88,7 @@ export function checkReleased(
     if (chapter.held) continue;
     const steps = released.mapping(chapter.id);
     if (!steps) continue;
-    const now = figuresOf(chapter);
+    const now = figuresOf(chapter, measurements);
     for (const key of steps.keys()) {
       const places: Place = chapter.steps.find((step) => step.id === key)?.place ?? {
         file: chapter.file,

@@ -177,6 +177,8 @@ export interface Chapter {
   earlier: Mention[];
   /** Calculators used, by id. */
   calculators: string[];
+  /** What its calculators start from, by the chapter's figures or the machine's: "timing.advance = 24 deg". */
+  settings: string[];
   /** Results of <Sum>, keyed by `${of}|${to}`. */
   sums: Map<string, SumResult>;
   /** Results of <Qty>, keyed by `of`. */
@@ -277,6 +279,8 @@ export interface FaultEvent {
   rulesOut: string[];
   rulesIn: string[];
   review?: Day;
+  /** What the next move waits for; for the author's bench list, never published. */
+  waitsFor?: string;
   place: Place;
 }
 

@@ -1,7 +1,7 @@
 import { readFrontmatter } from '../chapter/frontmatter.ts';
 import type { DecimalMark } from '../money/decimal.ts';
 import type { Place } from '../problem.ts';
-import { given, needed, optional, type Row } from '../read/field.ts';
+import { given, hidden, needed, optional, type Row } from '../read/field.ts';
 import { choice, day, id, line, name, names, words } from '../read/kinds.ts';
 import { markdownHtml } from '../read/markdown.ts';
 import { type Mapping, readMapping } from '../read/yaml.ts';
@@ -40,6 +40,11 @@ export const EVENT = {
   rules_out: optional(names, 'Rules out', 'Suspects that this rules out.'),
   rules_in: optional(names, 'Rules in', 'Suspects that this speaks against.'),
   review: optional(day, 'Review', 'For what is put off: the day to look again.'),
+  waits_for: hidden(
+    line,
+    'Waits for',
+    'What the next move waits for: a measurement, a second person, a loan. For your bench list.',
+  ),
 };
 
 /** A fault as its own file tells it. */
@@ -113,6 +118,7 @@ function asEvent(row: Row<typeof EVENT>): FaultEvent {
     rulesOut: row.rules_out ?? [],
     rulesIn: row.rules_in ?? [],
     review: row.review,
+    waitsFor: row.waits_for,
     place: row.at('what'),
   });
 }

@@ -13,14 +13,35 @@ export function typed({ now, text, asBuiltText }: MachineValue): string {
   return `${now.text}${pm} ${now.unit}`.trim();
 }
 
+/** What each calculator of a chapter starts from, by its own figures or the machine's: "timing.advance = 24 deg". */
+export function settingsOf(sheets: readonly Sheet[], machine: Machine | undefined): string[] {
+  if (sheets.length === 0) return [];
+  const values = textsOf(machine);
+  const all = sheets.flatMap((sheet) => {
+    const found = calculator(sheet.calculator);
+    if (!found) return [];
+    const { texts, from } = fillTexts(found, givenTexts(sheet), values, false);
+    return Object.entries(texts).flatMap(([name, text]) =>
+      from[name] === undefined ? [] : [`${sheet.calculator}.${name} = ${text}`],
+    );
+  });
+  return [...new Set(all)];
+}
+
+const textsOf = (machine: Machine | undefined): Texts =>
+  Object.fromEntries([...(machine?.values.values() ?? [])].map((value) => [value.path, typed(value)]));
+
+const givenTexts = ({ figures }: Sheet): Texts =>
+  Object.fromEntries([...figures].map(([name, { text }]) => [name, text]));
+
 const answered = new Map<string, readonly InputError[]>();
 
 /** Lets each calculator of a chapter solve its figures, so that what it refuses is told here and not while pages are made. */
 export function checkSheets(sheets: readonly Sheet[], machine: Machine | undefined, report: Report): void {
   if (!machine || sheets.length === 0) return;
-  const values = Object.fromEntries([...machine.values.values()].map((value) => [value.path, typed(value)]));
+  const values = textsOf(machine);
   for (const sheet of sheets) {
-    const given = Object.fromEntries([...sheet.figures].map(([name, { text }]) => [name, text]));
+    const given = givenTexts(sheet);
     for (const { field, message } of errorsOf(sheet.calculator, given, values)) {
       const written = sheet.figures.get(field);
       const what = written ? `${field} ${shown(written.text)}` : `"${field}"`;

@@ -9,7 +9,7 @@ import { type Recording, readRecording } from '../recording-file.ts';
 import type { Report } from '../report-to.ts';
 import { shown } from '../text/words.ts';
 import type { Chapter, Fault, Machine, Mention, Part, PhotoUse, Supporter } from '../types.ts';
-import { checkSheets } from './calculator-sheets.ts';
+import { checkSheets, settingsOf } from './calculator-sheets.ts';
 import { checkHazards } from './gate.ts';
 import { HAZARD_RANK } from './hazards.ts';
 import { reckon } from './reckoned.ts';
@@ -73,6 +73,7 @@ export async function joinChapter(
     tables: text.tables,
     ...mentions,
     calculators: text.calculators,
+    settings: settingsOf(text.sheets, around.machine),
     ...reckoned,
     prose: text.prose,
     words: text.words,

@@ -94,7 +94,7 @@ export async function joinSeries(
     parsed.chapters.map((file) => joinChapter(file, around, pictures, report)),
   );
   const chapters = joined.filter((chapter) => chapter !== undefined);
-  if (parsed.released) checkReleased(parsed.released, chapters, state.corrections, report);
+  if (parsed.released) checkReleased(parsed.released, { chapters, ...state }, report);
   if (!settings || !machine || chapters.length === 0) return undefined;
   const budget =
     settings.budget && readAmount(settings.budget.text, settings.home_currency, settings.budget.mark);
