@@ -34,7 +34,7 @@ async function edits(options: {
   file: string;
 }): Promise<number> {
   const { root, env, astro, port, page, file } = options;
-  const server = spawn(astro, ['dev', '--port', String(port), '--silent'], {
+  const server = spawn(astro, ['dev', '--ignore-lock', '--port', String(port), '--silent'], {
     cwd: root,
     env: { ...process.env, ...env, ASTRO_TELEMETRY_DISABLED: '1' },
     stdio: 'ignore',
