@@ -11,6 +11,10 @@ const PARTS: Record<string, { says: string; load(): Promise<{ measure(io: Io): P
   build: { says: 'building it, beside a bare site', load: () => import('./bench/build-large.ts') },
   edit: { says: 'one chapter saved while the dev server runs', load: () => import('./bench/edit-in-dev.ts') },
   photos: { says: 'the demo’s photos, beside sharp alone', load: () => import('./bench/photos-cold.ts') },
+  'photos-taken-in': {
+    says: 'two hundred phone photos taken in, beside sharp alone',
+    load: () => import('./bench/photos-taken-in.ts'),
+  },
   keystroke: { says: 'a key pressed in each calculator', load: () => import('./bench/keystroke.ts') },
 };
 
@@ -21,7 +25,7 @@ export const command: Command = {
 npm run bench -- [PART …]
 
 ${Object.entries(PARTS)
-  .map(([name, { says }]) => `  ${name.padEnd(12)}${says}`)
+  .map(([name, { says }]) => `  ${name.padEnd(17)}${says}`)
   .join('\n')}
 
 Without a part, all of them. Times differ from machine to machine; ratios are taken side by side in one run.`,

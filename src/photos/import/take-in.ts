@@ -180,7 +180,10 @@ async function alreadyThere(folder: string, journal: Journal): Promise<Other[]> 
     if (entry) return { name, likeness: entry.likeness };
     try {
       const { picture } = await openPicture(join(folder, name));
-      const small = await picture.resize(360, 360, { fit: 'inside' }).png({ compressionLevel: 0 }).toBuffer();
+      const small = await picture
+        .resize(360, 360, { fit: 'inside', withoutEnlargement: true })
+        .png({ compressionLevel: 0 })
+        .toBuffer();
       return { name, likeness: await likeness(sharp(small)) };
     } catch {
       return undefined; // The check tells what is wrong with it.
