@@ -32,30 +32,27 @@ async function filesBelow(folder: string): Promise<string[]> {
   return entries.filter((one) => one.isFile()).map((one) => relative(folder, join(one.parentPath, one.name)));
 }
 
+/** Pages weighed to find the heaviest: among the largest as they lie on the disk, since packing a whole site takes seconds. */
+const WEIGHED = 20;
+
 async function weigh(
   folder: string,
   base: string,
 ): Promise<{ total: number; heaviest: Page | undefined; pages: number }> {
   const files = await filesBelow(folder);
-  const sizes = await Promise.all(files.map(async (one) => (await stat(join(folder, one))).size));
-  const total = sizes.reduce((sum, one) => sum + one, 0);
-  const zipped = new Map<string, number>();
-  const zippedSize = async (file: string) => {
-    let size = zipped.get(file);
-    if (size === undefined) {
-      size = gzipSync(await readFile(join(folder, file))).length;
-      zipped.set(file, size);
-    }
-    return size;
-  };
-  let heaviest: Page | undefined;
+  const sizes = new Map<string, number>();
+  for (const file of files) sizes.set(file, (await stat(join(folder, file))).size);
+  const total = [...sizes.values()].reduce((sum, one) => sum + one, 0);
+  const zipped = async (file: string) => gzipSync(await readFile(join(folder, file))).length;
   const pages = files.filter((one) => one.endsWith('.html'));
-  for (const path of pages) {
+  const largest = [...pages].sort((a, b) => (sizes.get(b) ?? 0) - (sizes.get(a) ?? 0)).slice(0, WEIGHED);
+  let heaviest: Page | undefined;
+  for (const path of largest) {
     const html = await readFile(join(folder, path), 'utf8');
-    let bytes = gzipSync(html).length;
+    let bytes = await zipped(path);
     for (const [, href] of html.matchAll(/(?:href|src)="([^"]+\.(?:css|js))"/g)) {
       const file = href?.startsWith(base) ? href.slice(base.length) : undefined;
-      if (file !== undefined && existsSync(join(folder, file))) bytes += await zippedSize(file);
+      if (file !== undefined && sizes.has(file)) bytes += await zipped(file);
     }
     if (!heaviest || bytes > heaviest.bytes) heaviest = { path, bytes };
   }
