@@ -1,7 +1,7 @@
 /** The first start: everything in its place, the throttle stop, two ways to stop. */
 import { along, box, HEAVY, MEDIUM, type Point, Sheet, THIN } from '../pen.ts';
 import { ground, spring } from '../shapes.ts';
-import { vanSide } from './01-van.ts';
+import { vanSide } from './01-van-side.ts';
 
 function startSetUp(): Sheet {
   const s = new Sheet('landscape');
