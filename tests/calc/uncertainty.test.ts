@@ -88,6 +88,21 @@ const CASES: Record<string, { given: Record<string, string>; outputs: string[] }
       outputs: ['travel', 'arc', 'fromFirst', 'fireFromFirst', 'dialTurns', 'stopDepth'],
     },
   ],
+  'compression-ratio': [
+    {
+      given: {
+        bore: '54 ± 0.05 mm',
+        stroke: '58 ± 0.1 mm',
+        cylinders: '2',
+        port: '38 ± 0.2 mm',
+        poured: '22.9 ± 0.3 mL',
+        squish: '1.4 ± 0.05 mm',
+        skim: '0.3 ± 0.02 mm',
+        target: '7.3',
+      },
+      outputs: ['swept', 'clearance', 'ratio', 'trappedRatio', 'ratioAfter', 'squishAfter', 'skimFor'],
+    },
+  ],
   premix: [
     {
       given: {
