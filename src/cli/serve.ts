@@ -18,6 +18,13 @@ const TYPES: Record<string, string> = {
   '.png': 'image/png',
   '.ico': 'image/x-icon',
   '.woff2': 'font/woff2',
+  '.vtt': 'text/vtt; charset=utf-8',
+  '.mp4': 'video/mp4',
+  '.webm': 'video/webm',
+  '.mp3': 'audio/mpeg',
+  '.m4a': 'audio/mp4',
+  '.ogg': 'audio/ogg',
+  '.wav': 'audio/wav',
 };
 
 export interface Served {
@@ -34,6 +41,15 @@ async function fileFor(folder: string, path: string): Promise<string | undefined
   if (found?.isFile()) return file;
   if (!found?.isDirectory()) return undefined;
   return fileFor(folder, join(path, 'index.html'));
+}
+
+/** The part of a file that a player asks for when somebody jumps to a time; undefined for the whole. */
+function rangeOf(asked: string | undefined, size: number): { start: number; end: number } | undefined {
+  const [, from = '', to = ''] = /^bytes=(\d*)-(\d*)$/.exec(asked ?? '') ?? [];
+  if (from === '' && to === '') return undefined;
+  const start = from === '' ? Math.max(0, size - Number(to)) : Number(from);
+  const end = from === '' || to === '' ? size - 1 : Math.min(Number(to), size - 1);
+  return start <= end ? { start, end } : undefined;
 }
 
 /**

@@ -48,3 +48,16 @@ test('A base path is the same however it is written', () => {
   for (const written of ['/', '']) expect(basePath(written)).toBe('/');
   expect(() => basePath('a b')).toThrow('is not a path');
 });
+
+test('A player that jumps to a time gets the part it asks for', async () => {
+  const part = await fetch(served.address, { headers: { Range: 'bytes=1-2' } });
+  expect([part.status, part.headers.get('Content-Range'), await part.text()]).toEqual([
+    206,
+    'bytes 1-2/4',
+    'om',
+  ]);
+  const tail = await fetch(served.address, { headers: { Range: 'bytes=-2' } });
+  expect([tail.status, await tail.text()]).toEqual([206, 'me']);
+  const beyond = await fetch(served.address, { headers: { Range: 'bytes=9-' } });
+  expect([beyond.status, await beyond.text()]).toEqual([200, 'home']);
+});
