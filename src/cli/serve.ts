@@ -72,10 +72,16 @@ export async function serveFolder(folder: string, { base = '/', port = 0 } = {})
       response.writeHead(404, { 'Content-Type': 'text/plain' }).end('Not found');
       return;
     }
-    response.writeHead(file ? 200 : 404, {
+    const headers = {
       'Content-Type': TYPES[extname(answer)] ?? 'application/octet-stream',
-    });
-    createReadStream(answer).pipe(response);
+      'Accept-Ranges': 'bytes',
+    };
+    const { size } = await stat(answer);
+    const range = file ? rangeOf(request.headers.range, size) : undefined;
+    if (range)
+      response.writeHead(206, { ...headers, 'Content-Range': `bytes ${range.start}-${range.end}/${size}` });
+    else response.writeHead(file ? 200 : 404, headers);
+    createReadStream(answer, range).pipe(response);
   });
   await new Promise<void>((ready, failed) => {
     server.once('error', failed);
