@@ -1,6 +1,8 @@
 /** The calculators, one line each; they are listed by name. */
+export { cable } from './cable.ts';
 export { compressionRatio } from './compression-ratio.ts';
 export { gearing } from './gearing.ts';
 export { hills } from './hills.ts';
+export { portTiming } from './port-timing.ts';
 export { premix } from './premix.ts';
 export { timing } from './timing.ts';

@@ -9,13 +9,15 @@
 
 /**
  * Size of the unit in SI; or a unit that is no plain multiple, as data: `per` grows as the SI value shrinks (miles per
- * gallon), `from` has a zero point of its own, `tan` is an angle whose tangent is the SI value.
+ * gallon), `from` has a zero point of its own, `tan` is an angle whose tangent is the SI value,
+ * `pow` counts equal ratios (wire gauges): the first figure at 0, times the second at each number more.
  */
 export type Scale =
   | number
   | readonly ['per', number]
   | readonly ['from', number, number]
-  | readonly ['tan', number];
+  | readonly ['tan', number]
+  | readonly ['pow', number, number];
 
 const LB = 0.45359237;
 const G = 9.80665;
@@ -30,6 +32,8 @@ const LBF = LB * G;
 export const UNITS = {
   length: { mm: 1e-3, cm: 1e-2, m: 1, km: 1e3, in: IN, thou: IN / 1e3, ft: 12 * IN, yd: 36 * IN, mi: MILE },
   area: { mm2: 1e-6, cm2: 1e-4, m2: 1, in2: IN ** 2, ft2: (12 * IN) ** 2 },
+  /** Section of a conductor. AWG: 0.4600 in at No. 0000 (−3), 0.0050 in at No. 36, 39 equal ratios (ASTM B258). */
+  section: { mm2: 1e-6, AWG: ['pow', (Math.PI / 4) * (0.005 * IN * 92 ** (36 / 39)) ** 2, 92 ** (-2 / 39)] },
   volume: {
     L: 1e-3,
     mL: 1e-6,
@@ -50,6 +54,7 @@ export const UNITS = {
   speed: { 'km/h': 1 / 3.6, mph: MILE / 3600, 'm/s': 1, 'ft/s': 12 * IN },
   /** Turning speed; SI is rad/s. */
   rotation: { rpm: RPM, 'rad/s': 1, Hz: 2 * Math.PI },
+  frequency: { Hz: 1, kHz: 1e3 },
   mass: { kg: 1, g: 1e-3, t: 1e3, lb: LB, oz: LB / 16, st: 14 * LB, cwt: 112 * LB },
   force: { N: 1, kN: 1e3, kgf: G, lbf: LBF },
   torque: { Nm: 1, 'kgf m': G, 'lbf ft': LBF * 12 * IN, 'lbf in': LBF * IN },
@@ -176,6 +181,7 @@ export function toSi(x: number, quantity: Quantity, unit: UnitId): number {
   const s = scale(quantity, unit);
   if (typeof s === 'number') return x * s;
   const [kind, k, zero] = s;
+  if (kind === 'pow') return k * zero ** x;
   return kind === 'per' ? k / x : kind === 'tan' ? Math.tan(x * k) : x * k + (zero ?? 0);
 }
 
@@ -189,5 +195,6 @@ export function fromSi(si: number, quantity: Quantity, unit: UnitId): number {
   const s = scale(quantity, unit);
   if (typeof s === 'number') return si / s;
   const [kind, k, zero] = s;
+  if (kind === 'pow') return Math.log(si / k) / Math.log(zero);
   return kind === 'per' ? k / si : kind === 'tan' ? Math.atan(si) / k : (si - (zero ?? 0)) / k;
 }

@@ -1,0 +1,33 @@
+/** Short ways to declare what a calculator asks, answers and is checked against; for declarations only, never in a browser. */
+import type { FigureField, Mark, OutputField, PublishedCheck } from './contract.ts';
+import type { Quantity, UnitId } from './units.ts';
+
+/** A field of one figure; the range is in SI. */
+export const figureField = (
+  name: string,
+  label: string,
+  quantity: Quantity,
+  units: readonly UnitId[],
+  [min, max]: readonly [number, number],
+  more: Partial<FigureField> = {},
+): FigureField => ({ kind: 'figure', name, label, quantity, units, min, max, ...more });
+
+export const outputField = (
+  name: string,
+  label: string,
+  quantity: Quantity,
+  units: readonly UnitId[],
+  figures = 3,
+  more: Partial<OutputField> = {},
+): OutputField => ({ name, label, quantity, units, figures, ...more });
+
+/** A row of "checked against": id, what it says, fields as typed, output, expected with unit and tolerance, source. */
+export const published = (
+  id: string,
+  says: string,
+  given: Readonly<Record<string, string>>,
+  output: string,
+  [expected, unit, tolerance]: readonly [number, UnitId, number],
+  source: string,
+  mark: Mark = 'derived',
+): PublishedCheck => ({ id, says, given, output, expected, unit, tolerance, source, mark });
