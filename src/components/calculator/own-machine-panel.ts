@@ -1,6 +1,7 @@
 /** The list of what this device keeps, and its ways in and out. Figures are shown as text only. */
 import { MAX_FILE, readOwnMachine, writeOwnMachine } from './own-machine.ts';
-import { CHANGED, keepMachine, keptMachine } from './own-machine-store.ts';
+import { CHANGED } from './own-machine-key.ts';
+import { keepMachine, keptMachine } from './own-machine-store.ts';
 
 const FILE_NAME = 'my-machine.json';
 

@@ -3,16 +3,13 @@
  * (private windows, storage switched off) is told apart from one that keeps it.
  */
 import { type OwnMachine, readOwnMachine, writeOwnMachine } from './own-machine.ts';
+import { CHANGED, MACHINE_KEY } from './own-machine-key.ts';
 
-const KEY = `own-machine${import.meta.env.BASE_URL}`;
-const USED = `${KEY}used`;
-
-/** Said on the document whenever the kept machine, or whether it is used, changes; every sheet of the page listens. */
-export const CHANGED = 'own-machine';
+const USED = `${MACHINE_KEY}used`;
 
 export function keptMachine(): OwnMachine {
   try {
-    return readOwnMachine(localStorage.getItem(KEY) ?? '')?.machine ?? {};
+    return readOwnMachine(localStorage.getItem(MACHINE_KEY) ?? '')?.machine ?? {};
   } catch {
     return {};
   }
@@ -30,8 +27,8 @@ export function usesOwnMachine(): boolean {
 export function keepMachine(machine: OwnMachine, used: boolean): boolean {
   try {
     const empty = Object.keys(machine).length === 0;
-    if (empty) localStorage.removeItem(KEY);
-    else localStorage.setItem(KEY, writeOwnMachine(machine));
+    if (empty) localStorage.removeItem(MACHINE_KEY);
+    else localStorage.setItem(MACHINE_KEY, writeOwnMachine(machine));
     if (used && !empty) localStorage.setItem(USED, 'yes');
     else localStorage.removeItem(USED);
   } catch {

@@ -18,6 +18,8 @@ interface Spoken {
   said: Record<number, string>;
   /** Names of quantities that stand in the scripts themselves. */
   quantities: readonly string[];
+  /** The script that solves, as a path from the site's root. */
+  script: string;
 }
 
 const SPOKEN = Symbol.for('oilway.spoken');
@@ -37,4 +39,10 @@ export function pageWords(calculator: string, quantities: readonly Quantity[]): 
   const wanted = new Set<string>([...quantities, ...spoken.quantities]);
   const units = Object.fromEntries(Object.entries(UNITS).filter(([quantity]) => wanted.has(quantity)));
   return { said: spoken.said, units };
+}
+
+/** Path of the script that a calculator's sheet solves with, from the site's root; undefined in dev. */
+export function solveScript(calculator: string): string | undefined {
+  const script = (globalThis as Keeper)[SPOKEN]?.get(calculator)?.script;
+  return script === undefined ? undefined : `/${script}`;
 }

@@ -2,38 +2,70 @@
 import type { Answer, Field, Refusal, Solve } from '../../calc/contract.ts';
 import { printOutput } from '../../calc/print-figure.ts';
 import type { Texts } from '../../calc/read-values.ts';
-import { readAddress, writeAddress } from './address-state.ts';
 import { answerParts, spoken } from './answer-parts.ts';
-import { CHANGED, keepMachine, keptMachine, usesOwnMachine } from './own-machine-store.ts';
+import { CHANGED, MACHINE_KEY } from './own-machine-key.ts';
 import { partsOfText, textOfParts } from './parts-of-text.ts';
 import { boxText, putInText } from './put-in.ts';
 import type { SheetFacts } from './sheet-facts.ts';
 import { solveTexts } from './solve-texts.ts';
 import { setUp, stands } from './stands.ts';
+import { writeAddress } from './write-address.ts';
 
 /** Long enough not to talk into somebody's typing. */
 const PAUSE_ms = 900;
 
 type Box = HTMLInputElement;
 
-export function startSheet(sheet: HTMLElement, facts: SheetFacts, solve: Solve): void {
-  const { fields, outputs, texts: logs } = facts;
+/** A field on the sheet, with its boxes. */
+export interface Line {
+  field: Field;
+  line: HTMLElement;
+  number: Box;
+  pm: Box | null;
+  unit: Box | null;
+}
+
+/** A running sheet, for what it does only when asked. */
+export interface Sheet {
+  sheet: HTMLElement;
+  facts: SheetFacts;
+  lines: readonly Line[];
+  part: (name: string) => HTMLElement;
+  put: (line: Line, text: string) => void;
+  /** The log's figures, with those of `texts` over them; what neither says is empty. */
+  fillFrom: (texts?: Texts) => void;
+  textOf: (line: Line) => string;
+  /** Whether the figures that stand can be worked out. */
+  fits: () => boolean;
+  update: () => void;
+  tell: (text: string) => void;
+}
+
+function keepsMachine(): boolean {
+  try {
+    return MACHINE_KEY in localStorage;
+  } catch {
+    return false;
+  }
+}
+
+export async function startSheet(sheet: HTMLElement, facts: SheetFacts, solve: Solve): Promise<void> {
+  const { fields, outputs } = facts;
   const part = (name: string) => sheet.querySelector(`[data-part="${name}"]`) as HTMLElement;
-  const lines = fields.map((field) => {
+  const lines = fields.map((field): Line => {
     const line = sheet.querySelector(`[data-field="${field.name}"]`) as HTMLElement;
     const box = (name: string) => line.querySelector<Box>(`[data-box="${name}"]`);
-    const number = box('number') as Box;
-    return { field, line, number, pm: box('pm'), unit: box('unit') };
+    return { field, line, number: box('number') as Box, pm: box('pm'), unit: box('unit') };
   });
-  type Line = (typeof lines)[number];
 
-  const partsOf = ({ field, number, pm, unit }: Line) => ({
-    number: number.value,
-    pm: pm?.value ?? '',
-    unit: (unit?.value ?? ('units' in field ? field.units[0] : undefined)) as never,
-  });
-  const textOf = (line: Line) =>
-    line.field.kind === 'figure' ? textOfParts(line.field, partsOf(line)) : line.number.value;
+  const textOf = ({ field, number, pm, unit }: Line) =>
+    field.kind === 'figure'
+      ? textOfParts(field, {
+          number: number.value,
+          pm: pm?.value ?? '',
+          unit: (unit?.value ?? field.units[0]) as never,
+        })
+      : number.value;
   function put({ field, number, pm, unit }: Line, text: string): void {
     if (field.kind !== 'figure') {
       number.value = boxText(field, text);
@@ -43,6 +75,9 @@ export function startSheet(sheet: HTMLElement, facts: SheetFacts, solve: Solve):
     number.value = pm || !parts.pm ? parts.number : text;
     if (pm) pm.value = parts.pm;
     if (unit) unit.value = parts.unit ?? '';
+  }
+  function fillFrom(texts: Texts = {}): void {
+    for (const line of lines) put(line, texts[line.field.name] ?? facts.texts[line.field.name] ?? '');
   }
   const textsNow = (): Texts => Object.fromEntries(lines.map((line) => [line.field.name, textOf(line)]));
 
@@ -108,7 +143,7 @@ export function startSheet(sheet: HTMLElement, facts: SheetFacts, solve: Solve):
     part('stale').hidden = answer.ok;
     part('stale-why').textContent = [...wrong.values()].join(' ');
 
-    const address = `${facts.page}?${writeAddress(fields, setUp(fields, texts, logs))}`;
+    const address = `${facts.page}?${writeAddress(fields, setUp(fields, texts, facts.texts))}`;
     for (const link of sheet.querySelectorAll<HTMLAnchorElement>('a[data-same]')) link.href = address;
     part('address').textContent = new URL(address, location.href).href;
     clearTimeout(pause);
@@ -124,77 +159,30 @@ export function startSheet(sheet: HTMLElement, facts: SheetFacts, solve: Solve):
     return label === undefined ? '' : `${label}: `;
   }
 
-  function fillFrom(texts: Texts): void {
-    for (const line of lines) {
-      const text = texts[line.field.name];
-      if (text !== undefined) put(line, text);
-    }
-  }
   function tell(text: string): void {
     part('told').textContent = text;
     part('told').hidden = text === '';
   }
 
-  /** Figures of the log's machine, or the reader's own where one is kept; others stay as they are. */
-  function fillFromMachine(own: boolean): void {
-    const kept = own ? keptMachine() : {};
-    for (const line of lines) {
-      const { machine, name } = line.field as Field & { machine?: string };
-      if (machine !== undefined) put(line, kept[machine] ?? logs[name] ?? '');
+  const fits = () => solved(textsNow()).ok;
+  const me: Sheet = { sheet, facts, lines, part, put, fillFrom, textOf, fits, update, tell };
+  /** What most readers never ask for is loaded when it is. */
+  let actions: typeof import('./sheet-actions.ts') | undefined;
+  async function act(name: string): Promise<void> {
+    try {
+      actions ??= await import('./sheet-actions.ts');
+      await actions.act(me, name);
+    } catch (error) {
+      console.error(error);
+      tell('This could not be done: a part of the page did not load. Load the page again.');
     }
   }
-  const whose = [...sheet.querySelectorAll<Box>('[data-whose]')];
-  function showWhose(): void {
-    const count = Object.keys(keptMachine()).length;
-    for (const choice of whose) {
-      const own = choice.dataset['whose'] === 'own';
-      choice.checked = own === usesOwnMachine();
-      if (own) choice.disabled = count === 0;
-    }
-    if (whose.length > 0) part('kept').textContent = count === 0 ? '(none kept)' : `(${count} kept)`;
-  }
-  const ownFigures = () =>
-    Object.fromEntries(
-      lines.flatMap((line) => {
-        const { machine } = line.field as Field & { machine?: string };
-        const text = textOf(line);
-        return machine === undefined || text === '' || line.line.hidden ? [] : [[machine, text]];
-      }),
-    );
-
-  const doing: Record<string, () => void | Promise<void>> = {
-    async copy() {
-      const address = part('address').textContent ?? '';
-      try {
-        await navigator.clipboard.writeText(address);
-        tell('The address of this set-up is copied.');
-      } catch {
-        tell(`This browser does not let a page copy. The address of this set-up is ${address}`);
-      }
-    },
-    print() {
-      sheet.classList.add('sheet-card');
-      window.addEventListener('afterprint', () => sheet.classList.remove('sheet-card'), { once: true });
-      window.print();
-    },
-    reset() {
-      fillFrom({ ...Object.fromEntries(fields.map((one) => [one.name, ''])), ...logs });
-      tell('');
-      update();
-    },
-    keep() {
-      if (!solved(textsNow()).ok) tell('Nothing was kept: some of these figures cannot be read yet.');
-      else if (keepMachine({ ...keptMachine(), ...ownFigures() }, true))
-        tell('Kept on this device only, as your machine. Every calculator here can start from it.');
-      else tell('This browser keeps nothing for this site, so the figures could not be kept.');
-    },
-  };
 
   sheet.addEventListener('input', (event) => {
     const box = event.target as Box;
     const line = lines.find((one) => one.number === box);
     if (line?.field.kind === 'choice') carryOver();
-    if (box.dataset['whose'] !== undefined) keepMachine(keptMachine(), box.dataset['whose'] === 'own');
+    if (box.dataset['whose']) void act(box.dataset['whose']);
     else update();
   });
   sheet.addEventListener('change', (event) => {
@@ -207,27 +195,15 @@ export function startSheet(sheet: HTMLElement, facts: SheetFacts, solve: Solve):
   sheet.addEventListener('submit', (event) => event.preventDefault());
   sheet.addEventListener('click', (event) => {
     const name = (event.target as HTMLElement).closest<HTMLElement>('[data-do]')?.dataset['do'];
-    if (name !== undefined) void doing[name]?.();
+    if (name === 'reset') {
+      fillFrom();
+      tell('');
+      update();
+    } else if (name) void act(name);
   });
-  document.addEventListener(CHANGED, () => {
-    showWhose();
-    fillFromMachine(usesOwnMachine());
-    update();
-  });
+  document.addEventListener(CHANGED, () => void act('changed'));
 
+  if ((facts.own && location.search) || keepsMachine()) await act('arrive');
   for (const live of sheet.querySelectorAll<HTMLElement>('[data-live]')) live.hidden = false;
   sheet.toggleAttribute('data-running', true);
-  showWhose();
-  const came = facts.own ? readAddress(fields, location.search) : { texts: {}, unknown: [] };
-  if (Object.keys(came.texts).length > 0) {
-    fillFrom({ ...Object.fromEntries(fields.map((one) => [one.name, ''])), ...logs, ...came.texts });
-    tell('These figures came with the address.');
-  } else if (usesOwnMachine()) fillFromMachine(true);
-  if (came.unknown.length > 0) {
-    const list = came.unknown.map((one) => `“${one}”`).join(', ');
-    tell(
-      `${part('told').textContent} The address also says ${list}, which this sheet does not know; it was left out.`,
-    );
-  }
-  if (part('told').textContent !== '' || usesOwnMachine()) update();
 }

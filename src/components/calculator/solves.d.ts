@@ -1,4 +1,4 @@
 declare module 'virtual:oilway/solves' {
-  /** Each calculator's `solve`, by its id, loaded when asked for. */
-  export const solves: Readonly<Record<string, () => Promise<import('../../calc/contract.ts').Solve>>>;
+  /** The `solve` of a sheet's calculator, loaded when asked for. */
+  export function solveOf(sheet: HTMLElement): Promise<import('../../calc/contract.ts').Solve>;
 }

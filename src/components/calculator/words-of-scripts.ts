@@ -4,6 +4,7 @@ import type { Plugin, Rolldown } from 'vite';
 import { calculators } from '../../calc/index.ts';
 import { UNITS } from '../../calc/units.ts';
 import { keepSpoken } from './page-words.ts';
+import { solveModule } from './solves-module.ts';
 
 const WORDS = 'virtual:oilway/words';
 /** The list of the reader's own machine stands on a page without a sheet, and so keeps its texts. */
@@ -89,15 +90,19 @@ function withoutTable(code: string): string {
 }
 
 /**
- * How the scripts are parted: what most calculators share is one file with the form, each calculator's arithmetic one of
- * its own. They are few and small, so a list of what to fetch ahead would be a tenth of them.
+ * How the scripts are parted: the form with what most calculators share is one file, each calculator's arithmetic one of
+ * its own, and what a sheet seldom does another.
  */
 export const scriptsOfSheets = {
-  modulePreload: false,
   rolldownOptions: {
     output: {
       codeSplitting: {
-        groups: [{ name: 'sheet', test: /\/src\/(?:calc|components\/calculator)\//, minShareCount: 3 }],
+        groups: [
+          {
+            name: 'sheet',
+            test: /\/calculator\/start-sheets\.ts|\/calc\/(?:chart|field-values|uncertainty|working)\.ts/,
+          },
+        ],
       },
     },
   },
@@ -141,11 +146,11 @@ export function wordsOfScripts(): Plugin {
       const chunks = Object.values(bundle).filter((one): one is Rolldown.OutputChunk => one.type === 'chunk');
       const byName = new Map(chunks.map((one) => [one.fileName, one]));
       const texts = new Map([...numbers].map(([text, number]) => [number, text]));
-      /** A chunk and all that it loads with it. */
+      /** A chunk and all that it loads, at once or when it is asked to. */
       const withImports = (chunk: Rolldown.OutputChunk, found = new Set<Rolldown.OutputChunk>()) => {
         if (found.has(chunk)) return found;
         found.add(chunk);
-        for (const name of chunk.imports) {
+        for (const name of [...chunk.imports, ...chunk.dynamicImports]) {
           const next = byName.get(name);
           if (next) withImports(next, found);
         }
@@ -155,7 +160,7 @@ export function wordsOfScripts(): Plugin {
         Object.keys(one.modules).some((id) => id.endsWith('/start-sheets.ts')),
       );
       for (const { id } of calculators) {
-        const own = chunks.filter((one) => one.facadeModuleId?.endsWith(`/calc/${id}.ts`));
+        const own = chunks.filter((one) => one.facadeModuleId === solveModule(id));
         const all = new Set([...starts, ...own].flatMap((one) => [...withImports(one)]));
         const code = [...all]
           .flatMap((one) => Object.values(one.modules).map((module) => module.code ?? ''))
@@ -169,7 +174,7 @@ export function wordsOfScripts(): Plugin {
         const quantities = Object.keys(UNITS).filter(
           (quantity) => code.includes(`'${quantity}'`) || code.includes(`"${quantity}"`),
         );
-        keepSpoken(id, { said, quantities });
+        keepSpoken(id, { said, quantities, script: own[0]?.fileName ?? '' });
       }
     },
   };

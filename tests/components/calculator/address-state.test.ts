@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Field } from '../../../src/calc/contract.ts';
-import { readAddress, writeAddress } from '../../../src/components/calculator/address-state.ts';
+import { readAddress } from '../../../src/components/calculator/read-address.ts';
+import { writeAddress } from '../../../src/components/calculator/write-address.ts';
 
 const fields: readonly Field[] = [
   {
