@@ -67,32 +67,36 @@ export function addCommand(addition: Addition): Command {
   };
 }
 
-const flagOf = (name: string): string => name.replaceAll('_', '-');
+export const flagOf = (name: string): string => name.replaceAll('_', '-');
 
-function optionsOf(fields: Fields): Record<string, { type: 'string' | 'boolean' }> {
+export function optionsOf(fields: Fields): Record<string, { type: 'string' | 'boolean' }> {
   const flags = Object.keys(fields).map((name) => [flagOf(name), { type: 'string' as const }]);
   return { ...Object.fromEntries(flags), 'dry-run': { type: 'boolean' }, content: { type: 'string' } };
 }
 
 function usageOf({ name, table, today }: Addition, fields: Fields): string {
+  return `
+npm run ${name} -- [--dry-run] [flags]
+
+${flagList(fields, today)}
+
+The line is added at the end of ${table}.csv in the file's own manner: its columns, separator, quotes, decimal mark and line
+ends. At a terminal, what no flag answers is asked. Afterwards the series is checked.`;
+}
+
+/** Each field as a flag with its meaning, and the flags that every writing command has. */
+export function flagList(fields: Fields, today?: string): string {
   const flags = Object.entries(fields).map(([column, field]: [string, Field<unknown>]) => {
     const must = column === today ? ' Left out: today.' : field.needed ? ' Needed.' : '';
     return [`--${flagOf(column)}`, `${field.help}${must}`];
   });
   const all = [
     ...flags,
-    ['--dry-run', 'Show the line and write nothing.'],
+    ['--dry-run', 'Show what would be written and write nothing.'],
     ['--content', "The author's folder (default content)."],
   ];
   const width = Math.max(...all.map(([flag = '']) => flag.length)) + 3;
-  const list = all.map(([flag = '', help]) => `  ${flag.padEnd(width)}${help}`).join('\n');
-  return `
-npm run ${name} -- [--dry-run] [flags]
-
-${list}
-
-The line is added at the end of ${table}.csv in the file's own manner: its columns, separator, quotes, decimal mark and line
-ends. At a terminal, what no flag answers is asked. Afterwards the series is checked.`;
+  return all.map(([flag = '', help]) => `  ${flag.padEnd(width)}${help}`).join('\n');
 }
 
 export interface OpenTable {
@@ -112,7 +116,7 @@ export async function openTable(folder: string, name: TableName, fields: Fields)
   return { path, written, manner: mannerOf(written, fields, await statedMark(folder)) };
 }
 
-async function statedMark(folder: string): Promise<DecimalMark | undefined> {
+export async function statedMark(folder: string): Promise<DecimalMark | undefined> {
   const path = join(folder, 'series.yaml');
   if (!existsSync(path)) return undefined;
   const stated: unknown = parseDocument(await readFile(path, 'utf8')).get('decimal');
@@ -120,9 +124,9 @@ async function statedMark(folder: string): Promise<DecimalMark | undefined> {
 }
 
 /** The row with what was asked for added; undefined where the author broke off. */
-async function complete(
+export async function complete(
   given: Map<string, string>,
-  { asks, today }: Addition,
+  { asks, today }: Pick<Addition, 'asks' | 'today'>,
   fields: Fields,
   mark: DecimalMark | undefined,
   io: Io,
@@ -198,7 +202,10 @@ export const rootOf = (folder: string, io: Io): string =>
   relative(io.root, folder).startsWith('..') ? dirname(folder) : io.root;
 
 /** Writes beside the file and renames, unless the file has changed since it was read. */
-export async function replace({ path, written }: OpenTable, next: string): Promise<void> {
+export async function replace(
+  { path, written }: Pick<OpenTable, 'path' | 'written'>,
+  next: string,
+): Promise<void> {
   await mkdir(dirname(path), { recursive: true });
   const made = `${path}.${process.pid}.new`;
   try {

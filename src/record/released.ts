@@ -1,4 +1,4 @@
-import { parseDocument, stringify } from 'yaml';
+import { type Document, parseDocument, stringify } from 'yaml';
 import type { Place } from './problem.ts';
 import type { Mapping } from './read/yaml.ts';
 import type { Report } from './report-to.ts';
@@ -60,7 +60,7 @@ export function releasedWith(
   chapter: Chapter,
   measurements: readonly Measurement[],
 ): string {
-  const document = parseDocument(written);
+  const document: Document = parseDocument(written);
   const figures = Object.fromEntries(figuresOf(chapter, measurements));
   if (document.contents === null) document.contents = document.createNode({});
   document.set(chapter.id, document.createNode(figures));
