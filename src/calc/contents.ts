@@ -2,8 +2,10 @@
 export { boltTension } from './bolt-tension.ts';
 export { cable } from './cable.ts';
 export { compressionRatio } from './compression-ratio.ts';
+export { firingSpeed } from './firing-speed.ts';
 export { gearing } from './gearing.ts';
 export { hills } from './hills.ts';
 export { portTiming } from './port-timing.ts';
 export { premix } from './premix.ts';
+export { shake } from './shake.ts';
 export { timing } from './timing.ts';

@@ -103,6 +103,37 @@ const CASES: Record<string, { given: Record<string, string>; outputs: string[] }
       outputs: ['swept', 'clearance', 'ratio', 'trappedRatio', 'ratioAfter', 'squishAfter', 'skimFor'],
     },
   ],
+  'port-timing': [
+    {
+      given: {
+        stroke: '58 ± 0.1 mm',
+        rod: '115 ± 0.2 mm',
+        exhaust: '38 ± 0.15 mm',
+        transfer: '46 ± 0.15 mm',
+        inletFloor: '88 ± 0.2 mm',
+        skirt: '70 ± 0.1 mm',
+        speed: '3000 ± 50',
+      },
+      outputs: [
+        'exhaustOpens',
+        'exhaustDuration',
+        'transferDuration',
+        'blowdown',
+        'blowdownTime',
+        'inletDuration',
+      ],
+    },
+    {
+      given: {
+        stroke: '58 ± 0.1 mm',
+        rod: '115 mm',
+        inletBy: 'none',
+        exhaustDuration: '150 ± 1 deg',
+        offset: '1 mm',
+      },
+      outputs: ['exhaustTravel', 'exhaustOpens'],
+    },
+  ],
   premix: [
     {
       given: {
