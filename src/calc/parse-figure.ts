@@ -47,14 +47,12 @@ function number(text: string): number {
   const t = text.replace(/ /g, '').replace(/[.,]$/, '');
   if (/^[1-9]\d{0,2},\d{3}$/.test(t))
     throw `“${t}” may be ${t.replace(',', '.')} or ${t.replace(',', '')}. Write one of these.`;
-  const [decimal, group] =
-    t.lastIndexOf(',') > t.lastIndexOf('.') && !/,.*,/.test(t) ? [',', '.'] : ['.', ','];
-  const [whole = '', part = '', more] = t.split(/\.\d*\./.test(t) ? '\0' : decimal);
-  const mark = /\.\d*\./.test(t) ? '.' : group;
-  const digits = new RegExp(`^\\d{1,3}(\\${mark}\\d{3})+$`).test(whole) ? whole.split(mark).join('') : whole;
-  return more === undefined && /^\d*$/.test(digits + part) && digits + part !== ''
-    ? Number(`${digits || 0}.${part || 0}`)
-    : Number.NaN;
+  for (const [group, mark] of [',.', '.,']) {
+    const [, whole = '', part = ''] =
+      new RegExp(`^(\\d*|[1-9]\\d{0,2}(?:\\${group}\\d{3})+)(?:\\${mark}(\\d*))?$`).exec(t) ?? [];
+    if (whole + part !== '') return Number(`${whole.split(group as string).join('') || 0}.${part || 0}`);
+  }
+  return Number.NaN;
 }
 
 const NUMBER = /^([+-]?) *(?:(?:(\d+)[ -]+)?(\d+)\/(\d+)|(\d{1,3}(?: \d{3})+(?!\d)(?:[.,]\d+)?|[\d.,]+))\s*/;

@@ -29,7 +29,8 @@ export function digits(x: number, decimals: number): string {
   return (x < 0 && Number(fixed) !== 0 ? MINUS : '') + grouped + (part ? `.${part}` : '');
 }
 
-function withUnit(text: string, unit: UnitId): string {
+/** A figure's digits with the unit as it is set beside them. */
+export function withUnit(text: string, unit: UnitId): string {
   if (unit === '1 in') return `1 in ${text}`;
   const symbol = unitSymbol(unit);
   return symbol === '' || /^[°′:](?!C|F)/.test(symbol) ? text + symbol : text + NBSP + symbol;

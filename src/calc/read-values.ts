@@ -57,8 +57,9 @@ export function fillTexts(
   return filled;
 }
 
-const shown = (field: Field, texts: Texts) =>
-  !field.when || field.when.is.includes(texts[field.when.field] ?? '');
+/** Whether the present choices leave a field standing; the others are neither shown nor read. */
+export const stands = ({ when }: Field, texts: Texts): boolean =>
+  !when || when.is.includes(texts[when.field] ?? '');
 
 /**
  * Turns the texts of a form, of MDX attributes or of an address into SI values, with every error in plain words.
@@ -71,27 +72,30 @@ export function readValues(
   starts = true,
 ): Read {
   const filled = fillTexts(form, given, machine, starts);
+  return { ...filled, ...readFilled(form, filled.texts) };
+}
+
+/** The same from texts that are all there, choices among them: a form's own. */
+export function readFilled(
+  { fields }: Pick<FormFacts, 'fields'>,
+  texts: Texts,
+): Pick<Read, 'values' | 'errors'> {
   const values: Record<string, Value> = {};
   const errors: InputError[] = [];
-  for (const field of form.fields) {
-    const text = (filled.texts[field.name] ?? '').trim();
-    if (!shown(field, filled.texts)) continue;
+  for (const field of fields) {
+    const text = (texts[field.name] ?? '').trim();
+    if (!stands(field, texts)) continue;
+    let wrong: string | undefined;
     if (text === '') {
-      if (!field.optional)
-        errors.push({
-          field: field.name,
-          message: `A figure is needed here${field.start ? `, such as ${field.start}` : ''}.`,
-        });
-      continue;
+      if (!field.optional) wrong = `A figure is needed here${field.start ? `, such as ${field.start}` : ''}.`;
+    } else {
+      const value = readField(field, text);
+      if (typeof value === 'object' && 'wrong' in value) wrong = value.wrong;
+      else values[field.name] = value;
     }
-    const value = readField(field, text);
-    if (typeof value === 'string' && field.kind !== 'choice' && field.kind !== 'text')
-      errors.push({ field: field.name, message: value });
-    else if (typeof value === 'object' && 'wrong' in value)
-      errors.push({ field: field.name, message: value.wrong });
-    else values[field.name] = value;
+    if (wrong !== undefined) errors.push({ field: field.name, message: wrong });
   }
-  return { ...filled, values, errors };
+  return { values, errors };
 }
 
 function readField(field: Field, text: string): Value | { wrong: string } {

@@ -127,7 +127,7 @@ export type Quantity = keyof typeof UNITS;
 export type UnitId = { [Q in Quantity]: keyof (typeof UNITS)[Q] }[Quantity];
 
 /** Printed where it differs from the id with its figures raised ("mm2" is printed mm²). */
-const SYMBOLS: Readonly<Record<string, string>> = {
+const PRINTED: Readonly<Record<string, string>> = {
   deg: '°',
   degC: '°C',
   degF: '°F',
@@ -149,15 +149,24 @@ const SYMBOLS: Readonly<Record<string, string>> = {
   '1': '',
 };
 
+const raised = (unit: string) =>
+  unit.replace(/([a-z])([23])(?![a-z0-9])/g, (_, a, d) => a + (d === '2' ? '²' : '³'));
+
+/** Every unit as printed where that is not its id. */
+export const SYMBOLS: Readonly<Record<string, string>> = Object.fromEntries(
+  Object.values(UNITS)
+    .flatMap((units) => Object.keys(units))
+    .map((unit) => [unit, PRINTED[unit] ?? raised(unit)])
+    .filter(([unit, printed]) => unit !== printed),
+);
+
 /**
  * The unit as printed: "mm²", "rev/min", "°"; empty for counts.
  * @example
  * unitSymbol('Nm') // => "N·m"
  */
 export function unitSymbol(unit: UnitId): string {
-  return (
-    SYMBOLS[unit] ?? unit.replace(/([a-z])([23])(?![a-z0-9])/g, (_, a, d) => a + (d === '2' ? '²' : '³'))
-  );
+  return SYMBOLS[unit] ?? unit;
 }
 
 /** The ids of a quantity's units, the commonest metric one first. */

@@ -5,13 +5,15 @@
  * everything stays where it is.
  */
 import type { Quantity, Scale } from '../../calc/units.ts';
-import { UNITS } from '../../calc/units.ts';
+import { SYMBOLS, UNITS } from '../../calc/units.ts';
 
 /** What a page carries for the scripts of one calculator. */
 export interface PageWords {
   /** By number, as the scripts ask for them. */
   said: Record<number, string>;
   units: Partial<Record<Quantity, Record<string, Scale>>>;
+  /** Of those units, as printed where that is not the id. */
+  symbols: Record<string, string>;
 }
 
 interface Spoken {
@@ -38,7 +40,9 @@ export function pageWords(calculator: string, quantities: readonly Quantity[]): 
   if (!spoken) return undefined;
   const wanted = new Set<string>([...quantities, ...spoken.quantities]);
   const units = Object.fromEntries(Object.entries(UNITS).filter(([quantity]) => wanted.has(quantity)));
-  return { said: spoken.said, units };
+  const ids = new Set(Object.values(units).flatMap((one) => Object.keys(one)));
+  const symbols = Object.fromEntries(Object.entries(SYMBOLS).filter(([unit]) => ids.has(unit)));
+  return { said: spoken.said, units, symbols };
 }
 
 /** Path of the script that a calculator's sheet solves with, from the site's root; undefined in dev. */

@@ -1,4 +1,5 @@
 import type { FigureField } from '../../calc/contract.ts';
+import { withUnit } from '../../calc/print-figure.ts';
 import { type UnitId, unitSymbol } from '../../calc/units.ts';
 
 /** A figure's text as its boxes hold it: "58 mm ± 0.05 mm" is 58, 0.05, mm. */
@@ -58,10 +59,5 @@ export function textOfParts({ units }: FigureField, { number, pm, unit = '' as U
 export function figureInWords(field: FigureField, text: string): string {
   const { number, pm, unit } = partsOfText(field, text);
   if (!unit || !BARE.test(number)) return text;
-  const figure = pm === '' ? number : `${number} ± ${pm}`;
-  const symbol = unitSymbol(unit);
-  if (unit === '1 in') return `1 in ${figure}`;
-  return symbol === '' || symbol === '°' || symbol === ':1'
-    ? `${figure}${symbol}`
-    : `${figure}\u00a0${symbol}`;
+  return withUnit(pm === '' ? number : `${number} ± ${pm}`, unit);
 }

@@ -1,14 +1,14 @@
 /** A sheet at work: reads its boxes, solves, draws the answer, and keeps the address, as the reader types. */
 import type { Answer, Field, Refusal, Solve } from '../../calc/contract.ts';
 import { printOutput } from '../../calc/print-figure.ts';
-import type { Texts } from '../../calc/read-values.ts';
+import { stands, type Texts } from '../../calc/read-values.ts';
 import { answerParts, spoken } from './answer-parts.ts';
 import { CHANGED, MACHINE_KEY } from './own-machine-key.ts';
 import { partsOfText, textOfParts } from './parts-of-text.ts';
 import { boxText, putInText } from './put-in.ts';
+import { setUp } from './set-up.ts';
 import type { SheetFacts } from './sheet-facts.ts';
 import { solveTexts } from './solve-texts.ts';
-import { setUp, stands } from './stands.ts';
 import { writeAddress } from './write-address.ts';
 
 /** Long enough not to talk into somebody's typing. */

@@ -1,8 +1,8 @@
 import type { Answer, FormFacts, Refusal, Solve } from '../../calc/contract.ts';
-import { readValues, type Texts } from '../../calc/read-values.ts';
+import { readFilled, type Texts } from '../../calc/read-values.ts';
 
 /** Reads a form's texts, and solves once every figure of it can be read. Empty fields stay empty. */
 export function solveTexts(form: Pick<FormFacts, 'fields'>, texts: Texts, solve: Solve): Answer | Refusal {
-  const { values, errors } = readValues(form, texts, {}, false);
+  const { values, errors } = readFilled(form, texts);
   return errors.length > 0 ? { ok: false, errors } : solve(values);
 }

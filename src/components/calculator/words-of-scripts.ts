@@ -15,10 +15,12 @@ const LONG = 14;
 /** Reads what the page carries, before anything else of the scripts runs. */
 const READ = `export const _said = {};
 export const UNITS = {};
+export const SYMBOLS = {};
 for (const one of document.querySelectorAll('[data-words]')) {
   const words = JSON.parse(one.textContent);
   Object.assign(_said, words.said);
   Object.assign(UNITS, words.units);
+  Object.assign(SYMBOLS, words.symbols);
 }
 `;
 
@@ -38,7 +40,8 @@ interface Piece {
 }
 
 const worded = (text: string) =>
-  text.length >= LONG && /\p{L} |\p{L}\p{L}\p{L}/u.test(text) && !/[<>\\=[\]]/.test(text);
+  (text.length >= LONG ? /\p{L} |\p{L}\p{L}\p{L}/u : /^.{8}.*$(?<=\p{L}\p{L} \p{L}.*)/u).test(text) &&
+  !/[<>\\=[\]]/.test(text);
 
 /** Every longer text of a module, but for types, imports and keys. */
 function textsIn(code: string, program: unknown): Piece[] {
@@ -81,12 +84,16 @@ function textsIn(code: string, program: unknown): Piece[] {
   return pieces.sort((a, b) => b.start - a.start);
 }
 
-/** units.ts as the scripts have it: the table comes with the page. */
-function withoutTable(code: string): string {
-  const from = code.indexOf('export const UNITS =');
-  const to = code.indexOf('} satisfies', from);
-  if (from < 0 || to < 0) throw new Error('The table of units is not where the scripts look for it.');
-  return `${code.slice(0, from)}${code.slice(code.indexOf(';', to) + 1)}\nexport { UNITS };\n`;
+/** units.ts as the scripts have it: the tables come with the page. */
+function withoutTables(code: string): string {
+  const cut = (text: string, start: string, end: string) => {
+    const from = text.indexOf(start);
+    const to = text.indexOf(end, from);
+    if (from < 0 || to < 0) throw new Error('The tables of units are not where the scripts look for them.');
+    return text.slice(0, from) + text.slice(to + end.length);
+  };
+  const bare = cut(code, 'export const UNITS =', '} satisfies Record<string, Record<string, Scale>>;');
+  return `${cut(bare, 'export const SYMBOLS', ');\n\n')}\nexport { SYMBOLS, UNITS };\n`;
 }
 
 /**
@@ -135,10 +142,11 @@ export function wordsOfScripts(): Plugin {
         const said = `_said[${numbers.get(text)}]`;
         code = code.slice(0, start) + (inTemplate ? `\${${said}}` : said) + code.slice(end);
       }
-      if (id.endsWith('/calc/units.ts')) code = withoutTable(code);
-      const wants = [code.includes('_said[') && '_said', id.endsWith('/calc/units.ts') && 'UNITS'].filter(
-        Boolean,
-      );
+      if (id.endsWith('/calc/units.ts')) code = withoutTables(code);
+      const wants = [
+        code.includes('_said[') && '_said',
+        id.endsWith('/calc/units.ts') && 'SYMBOLS, UNITS',
+      ].filter(Boolean);
       if (wants.length === 0) return undefined;
       return { code: `import { ${wants.join(', ')} } from '${WORDS}';\n${code}`, map: null };
     },

@@ -9,10 +9,7 @@ import type { Texts } from '../../calc/read-values.ts';
 const readable = (text: string) =>
   encodeURIComponent(text)
     .replace(/%20/g, '+')
-    .replace(/%3A/gi, ':')
-    .replace(/%2C/gi, ',')
-    .replace(/%3B/gi, ';')
-    .replace(/%2F/gi, '/');
+    .replace(/%(3A|2C|3B|2F)/g, decodeURIComponent);
 
 const packed = (field: Field, text: string) => {
   const trimmed = text.trim().replace(/[ \t]+/g, ' ');

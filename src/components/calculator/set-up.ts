@@ -1,10 +1,5 @@
 import type { Field } from '../../calc/contract.ts';
-import type { Texts } from '../../calc/read-values.ts';
-
-/** Whether the present choices leave a field standing; the others are neither shown nor read. */
-export function stands({ when }: Field, texts: Texts): boolean {
-  return !when || when.is.includes(texts[when.field] ?? '');
-}
+import { stands, type Texts } from '../../calc/read-values.ts';
 
 /** Texts that describe a set-up: those that stand, and the emptied ones that the log would fill again. */
 export function setUp(fields: readonly Field[], texts: Texts, logs: Texts): Texts {
