@@ -22,6 +22,7 @@ const COMMANDS: Record<string, () => Promise<{ command: Command }>> = {
   'put-off': () => import('./put-off.ts'),
   cure: () => import('./cure.ts'),
   'came-back': () => import('./came-back.ts'),
+  'bench-list': () => import('./bench-list.ts'),
   release: () => import('./release.ts'),
   hazards: () => import('./hazards.ts'),
   verify: () => import('./verify.ts'),

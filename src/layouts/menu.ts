@@ -24,9 +24,15 @@ export function menuOf(series: Series): readonly MenuEntry[] {
     { path: '/machine/', title: 'Machine', head: true, aside: true },
     { path: '/calculators/', title: 'Calculators', head: true },
     { path: '/hazards/', title: 'Safety', head: true, aside: true },
+    { path: '/suspects/', title: 'Suspects', head: false },
     series.measurements.length > 0 && { path: '/measurements/', title: 'Measurements', head: false },
     series.refit.length > 0 && { path: '/refit/', title: 'Refit list', head: false },
     series.due.length > 0 && { path: '/due/', title: 'To do again', head: false },
+    (series.aims.length > 0 || series.chapters.some((one) => one.hours !== undefined)) && {
+      path: '/outcome/',
+      title: 'Outcome',
+      head: false,
+    },
     series.corrections.length > 0 && { path: '/corrections/', title: 'Corrections', head: false },
     (series.supporters.length > 0 || series.unnamedSupporters > 0) && {
       path: '/thanks/',

@@ -3,6 +3,7 @@ import Corrections from './Corrections.astro';
 import DueList from './DueList.astro';
 import FaultRegister from './FaultRegister.astro';
 import Measurements from './Measurements.astro';
+import Outcome from './Outcome.astro';
 import RefitList from './RefitList.astro';
 import Thanks from './Thanks.astro';
 
@@ -30,6 +31,12 @@ export const REGISTERS = {
     title: 'To do again',
     description: 'What has to be done again after the refit, and what is overdue.',
     wide: true,
+  },
+  outcome: {
+    Body: Outcome,
+    title: 'Outcome',
+    description: 'What was to be reached, before and after, hours of work, finished or not.',
+    wide: false,
   },
   corrections: {
     Body: Corrections,
