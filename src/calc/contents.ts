@@ -1,4 +1,5 @@
 /** The calculators, one line each; they are listed by name. */
+export { airAndJets } from './air-and-jets.ts';
 export { boltTension } from './bolt-tension.ts';
 export { cable } from './cable.ts';
 export { compressionRatio } from './compression-ratio.ts';
