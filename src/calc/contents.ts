@@ -9,4 +9,5 @@ export { hills } from './hills.ts';
 export { portTiming } from './port-timing.ts';
 export { premix } from './premix.ts';
 export { shake } from './shake.ts';
+export { speedCheck } from './speed-check.ts';
 export { timing } from './timing.ts';

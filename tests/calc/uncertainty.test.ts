@@ -134,6 +134,19 @@ const CASES: Record<string, { given: Record<string, string>; outputs: string[] }
       outputs: ['exhaustTravel', 'exhaustOpens'],
     },
   ],
+  'air-and-jets': [
+    {
+      given: {
+        altitudeThen: '0 ± 20 m',
+        temperatureThen: '15 ± 1 degC',
+        altitude: '1200 ± 30 m',
+        temperature: '28 ± 1.5 degC',
+        humidity: '60 ± 8 %',
+        jet: '95',
+      },
+      outputs: ['density', 'pressure', 'change', 'richer', 'jet'],
+    },
+  ],
   premix: [
     {
       given: {
