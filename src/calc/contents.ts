@@ -3,6 +3,7 @@ export { airAndJets } from './air-and-jets.ts';
 export { boltTension } from './bolt-tension.ts';
 export { cable } from './cable.ts';
 export { compressionRatio } from './compression-ratio.ts';
+export { compressionTest } from './compression-test.ts';
 export { firingSpeed } from './firing-speed.ts';
 export { gearing } from './gearing.ts';
 export { hills } from './hills.ts';
