@@ -5,6 +5,7 @@ export { cable } from './cable.ts';
 export { compressionRatio } from './compression-ratio.ts';
 export { compressionTest } from './compression-test.ts';
 export { firingSpeed } from './firing-speed.ts';
+export { fuelUse } from './fuel-use.ts';
 export { gearing } from './gearing.ts';
 export { hills } from './hills.ts';
 export { portTiming } from './port-timing.ts';
