@@ -3,7 +3,7 @@ import { unitNamed } from '../quantity/unit-named.ts';
 import { shown } from '../text/words.ts';
 import type { MachineValue } from '../types.ts';
 import { type Dimensions, sumUnit } from './dimensions.ts';
-import { BARE, type SumNode, SumProblem } from './parse-sum.ts';
+import { BARE, type SumNode, SumProblem } from './sum-node.ts';
 
 /** What a sum may look up. */
 export interface SumSurroundings {

@@ -5,9 +5,10 @@ import { shown } from '../text/words.ts';
 import type { SumResult } from '../types.ts';
 import { type Dimensions, dimensionName, NONE, same, times } from './dimensions.ts';
 import { collect, type Leaf, type SumSurroundings } from './leaves.ts';
-import { parseSum, type SumNode, SumProblem } from './parse-sum.ts';
+import { parseSum } from './parse-sum.ts';
 import { solve } from './solve-tree.ts';
 import { addsUp, closeness, figures } from './sum-figures.ts';
+import { type SumNode, SumProblem } from './sum-node.ts';
 import { term } from './sum-term.ts';
 
 /**

@@ -1,6 +1,6 @@
 import { type Dimensions, dimensionName, NONE, same, times } from './dimensions.ts';
 import type { Solved } from './leaves.ts';
-import { type SumNode, SumProblem } from './parse-sum.ts';
+import { type SumNode, SumProblem } from './sum-node.ts';
 
 const ANGLE: Dimensions = [0, 0, 0, 0, 0, 1];
 

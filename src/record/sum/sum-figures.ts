@@ -1,6 +1,6 @@
 import type { Leaf, Solved } from './leaves.ts';
-import { type SumNode, SumProblem } from './parse-sum.ts';
 import { solve } from './solve-tree.ts';
+import { type SumNode, SumProblem } from './sum-node.ts';
 
 /** How closely the result is known: the most that one figure's last digit moves it. 0 where all are exact. */
 export function closeness(tree: SumNode, leaves: ReadonlyMap<SumNode, Leaf>, result: number): number {

@@ -1,6 +1,6 @@
 import type { Op, Term } from '../../calc/contract.ts';
 import type { Leaf } from './leaves.ts';
-import type { SumNode } from './parse-sum.ts';
+import type { SumNode } from './sum-node.ts';
 
 const OPS: Record<string, Op> = { '+': '+', '-': '-', '*': '*', '/': '/', '^': '^' };
 

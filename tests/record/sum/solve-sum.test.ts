@@ -1,7 +1,8 @@
 import { all, create } from 'mathjs';
 import { describe, expect, test } from 'vitest';
-import { parseSum, SumProblem } from '../../../src/record/sum/parse-sum.ts';
+import { parseSum } from '../../../src/record/sum/parse-sum.ts';
 import { solveSum } from '../../../src/record/sum/solve-sum.ts';
+import { SumProblem } from '../../../src/record/sum/sum-node.ts';
 import type { MachineValue } from '../../../src/record/types.ts';
 
 const value = (path: string, text: string, unit: string, pm?: string): [string, MachineValue] => [
@@ -114,6 +115,68 @@ describe('Nothing but sums can be written', () => {
     expect(refused(`${'('.repeat(300)}1${')'.repeat(90)}`, '1')).toMatch(/too deep/);
     expect(refused(`${'-'.repeat(390)}1`, '1')).toMatch(/too many signs/);
     expect(refused('1+'.repeat(300), '1')).toMatch(/at most/);
+    expect(refused('1+'.repeat(5000), '1')).toMatch(/10000 characters; 400/);
+    expect(refused(`1${'^1'.repeat(190)}`, '1')).toMatch(/too many signs/);
+    expect(solved(`1${' + 1'.repeat(99)}`, '1')).toBe('100');
+  });
+  test.each([
+    ['1:1e7', 0, /A range cannot stand in a sum/],
+    ['x = 3', 0, /An assignment cannot/],
+    ['f(x) = x', 0, /A function of one’s own cannot/],
+    ['2 * [1, 2]', 4, /A list cannot/],
+    ['{a: 1}', 0, /An object cannot/],
+    ['"text"', 0, /This cannot stand in a sum/],
+    ['true', 0, /This cannot stand in a sum/],
+    ['1 ? 2 : 3', 0, /A condition cannot/],
+    ['1 < 2 < 3', 0, /A comparison cannot/],
+    ['1; 2', 0, /A second sum cannot/],
+    ['3 + constructor', 4, /"constructor" is no unit, function or machine value/],
+    ['__proto__', 0, /"__proto__" is no unit/],
+    ['ones(1e4, 1e4)', 0, /"ones" is no unit, function/],
+    ['1e4', 0, /"1e4" is no plain figure/],
+    ['.5', 0, /"\.5" is no plain figure/],
+    ['0x1F', 0, /"0x1F" is no plain figure/],
+    ['3 + 5!', 5, /"!" cannot stand here/],
+    ['7 mod 2', 2, /"mod" cannot stand here/],
+    ['+3', 0, /"\+" cannot stand here/],
+    ['3,4 mm', 1, /A comma cannot stand here/],
+    ['sqrt(3,4)', 0, /sqrt works on one value and gets 2/],
+    ['2 * sqrt 4', 4, /"sqrt" needs brackets/],
+    ['2 (3 + 4)', 2, /needs a sign between two values/],
+    ['3 mm (4)', 5, /"\(" cannot stand here/],
+    ['3 # hidden', 2, /"#" cannot stand in a sum/],
+    ['3 mm^-1', 2, /power of a unit is a whole number/],
+    ['machine["engine"]', 0, /This cannot stand in a sum/],
+  ])('%s is refused at %i', (of, at, message) =>
+    expect(() => parseSum(of)).toThrow(
+      expect.objectContaining({ at, message: expect.stringMatching(message) }),
+    ),
+  );
+});
+
+describe('A figure keeps its unit, its digits and its place', () => {
+  test.each([
+    ['115 mm', 'mm', '115 mm'],
+    ['24 deg', 'deg', '24°'],
+    ['12 mm^2', 'mm^2', '12 mm²'],
+    ['12 mm2', 'mm^2', '12 mm²'],
+    ['24°', 'deg', '24°'],
+    ['5 % * 200 mL', 'mL', '10 mL'],
+    ['1 / 2 mm * 4 mm^2', 'mm', '2 mm'],
+    ['-3 mm + 5 mm', 'mm', '2 mm'],
+    ['3 × 4 mm − 2 mm', 'mm', '10 mm'],
+    ['54.10 mm - 54.00 mm', 'mm', '0.10 mm'],
+    ['2\n* 3 mm', 'mm', '6 mm'],
+    ['2 machine.engine.bore^2', 'mm^2', '5832 mm²'],
+    ['2 pi', '1', '6.283'],
+    ['5 kg * 9.80665 m/s^2', 'N', '49.03 N'],
+  ])('%s in %s is %s', (of, to, said) => expect(solved(of, to)).toBe(said));
+  test('Keys with hyphens and digits name machine values; a problem stands at its own one', () => {
+    const tree = parseSum('machine.engine.rod-length + machine.gears.2nd');
+    expect(tree).toMatchObject({
+      left: { k: 'machine', path: 'engine.rod-length', at: 0 },
+      right: { k: 'machine', path: 'gears.2nd', at: 28 },
+    });
   });
 });
 
@@ -122,8 +185,11 @@ test('A problem names the place in the sum', () => {
   expect(() => parseSum('2 * (3 + 4')).toThrow(expect.objectContaining({ at: 10 }));
 });
 
-/** mathjs 15.2 as a second opinion on values and units; it is no part of the program. */
-test('Sums agree with an independent library', () => {
+/**
+ * A second opinion on values and units: sums are read with mathjs 15.2 here and there, but this program works them out
+ * itself, with its own units. It says nothing about the reading, which the sums worked by hand check.
+ */
+test('Values agree with those of an independent library', () => {
   const math = create(all ?? {}, {});
   for (const [of, to] of [
     ['3 mm * 4 cm / 2 m', 'mm'],
