@@ -147,6 +147,16 @@ const CASES: Record<string, { given: Record<string, string>; outputs: string[] }
       outputs: ['density', 'pressure', 'change', 'richer', 'jet'],
     },
   ],
+  'compression-test': [
+    {
+      given: {
+        dry: '6.8 ± 0.1; 6.4 ± 0.1',
+        altitude: '600 ± 30 m',
+        reference: '7 ± 0.2 bar',
+      },
+      outputs: ['air', 'mean', 'meanSea', 'expected'],
+    },
+  ],
   premix: [
     {
       given: {
