@@ -66,7 +66,8 @@ export interface Roundness {
 
 /**
  * Ovality and taper of a bore or journal from its readings at several positions, written "height, direction": "top, along
- * the crank". Readings in other units are turned into the first one's. Common practice of engine reconditioning.
+ * the crank". A drum's are written "number of the diameter, depth" ("1, outer depth"): there the number is the direction.
+ * Readings in other units are turned into the first one's. Common practice of engine reconditioning.
  */
 export function roundness(
   readings: readonly Measurement[],
@@ -76,17 +77,23 @@ export function roundness(
   if (!first) return undefined;
   const points = readings.flatMap((one) => {
     const text = one[which];
-    const [height, direction] = (one.position ?? '').split(',').map((part) => part.trim().toLowerCase());
+    const parts = (one.position ?? '').split(',').map((part) => part.trim().toLowerCase());
+    const numbered = /^\d+$/.test(parts[0] ?? '') && !/^\d+$/.test(parts[1] ?? '');
+    const [height, direction] = numbered ? [parts[1], parts[0]] : parts;
     const value = text === undefined ? undefined : inUnit(text, one.unit, first.unit);
     return value && height && direction ? [{ height, direction, value }] : [];
   });
   const ovality = widest(points, (point) => point.height);
   const taper = widest(points, (point) => point.direction);
   if (!ovality && !taper) return undefined;
+  // No more places than were read, and no fewer.
+  const places = readings.every((one) => one.unit === first.unit)
+    ? Math.max(...readings.map((one) => one[which]?.split('.')[1]?.length ?? 0))
+    : undefined;
   return {
     unit: first.unit,
-    ...(ovality ? { ovality: ovality.toFixed() } : {}),
-    ...(taper ? { taper: taper.toFixed() } : {}),
+    ...(ovality ? { ovality: ovality.toFixed(places) } : {}),
+    ...(taper ? { taper: taper.toFixed(places) } : {}),
   };
 }
 

@@ -13,7 +13,7 @@ export type Figured = Pick<Series, 'chapters' | 'measurements'>;
 
 /** Torques, hazards, settings, limits and printed figures of a chapter as they stand now. */
 export function figuresOf(
-  chapter: Pick<Chapter, 'id' | 'steps' | 'quantities' | 'sums' | 'settings'>,
+  chapter: Pick<Chapter, 'id' | 'hazards' | 'steps' | 'quantities' | 'sums' | 'settings'>,
   measurements: readonly Measurement[],
 ): ReleasedFigures {
   const figures: ReleasedFigures = new Map();
@@ -24,7 +24,9 @@ export function figuresOf(
     ];
     if (of.length > 0) figures.set(step.id, of);
   }
+  const noted = new Set(chapter.steps.flatMap((step) => step.hazards));
   const printed = [
+    ...chapter.hazards.filter((id) => !noted.has(id)).map((id) => `hazard ${id}`),
     ...[...chapter.quantities].map(([of, { text }]) => `${of} = ${plain(text)}`),
     ...[...chapter.sums].map(([of, { text }]) => `${of} = ${plain(text)}`),
     ...chapter.settings,
@@ -96,27 +98,48 @@ export function checkReleased(
         column: 1,
       };
       const current = now.get(key) ?? [];
-      for (const { text } of steps.texts(key)) {
-        if (text === undefined || current.includes(text)) continue;
-        const { name, figure } = parted(text);
-        const was = plain(figure);
-        const told = corrections.some(
+      const kept = steps.texts(key).flatMap(({ text }) => text ?? []);
+      const told = (figure: string): boolean =>
+        corrections.some(
           (one) =>
             one.chapter === chapter.id &&
             (one.step === undefined || key === '-' || one.step === key) &&
-            plain(one.was).includes(was),
+            holds(plain(one.was), plain(figure)),
         );
-        if (told) continue;
+      const where = key === '-' ? { file: chapter.file } : places;
+      const inStep = key === '-' ? '' : ` in step "${key}"`;
+      for (const text of kept) {
+        const { name, figure } = parted(text);
+        if (current.includes(text) || told(figure)) continue;
         const replaced = current.find((one) => parted(one).name === name);
-        const where = key === '-' ? { file: chapter.file } : places;
         report.add(
           'released/changed',
           where,
-          `${shown(text)} was released${key === '-' ? '' : ` in step "${key}"`} and ${replaced ? `is now ${shown(parted(replaced).figure)}` : 'is gone'}. Add a row to corrections.csv whose "was" holds ${shown(figure)}, or put it back.`,
+          `${shown(text)} was released${inStep} and ${replaced ? `is now ${shown(parted(replaced).figure)}` : 'is gone'}. Add a row to corrections.csv whose "was" holds ${shown(figure)}, or put it back.`,
+        );
+      }
+      // One of several alike, such as the limit of one reading out of eight: the old figure still stands beside the new one.
+      for (const text of current) {
+        const { name, figure } = parted(text);
+        const alike = kept.filter((one) => parted(one).name === name);
+        const [first] = alike;
+        if (first === undefined || kept.includes(text)) continue;
+        if (alike.some((one) => !current.includes(one) || told(parted(one).figure))) continue;
+        report.add(
+          'released/changed',
+          where,
+          `${shown(first)} was released${inStep} and ${shown(figure)} stands beside it now. Add a row to corrections.csv whose "was" holds ${shown(parted(first).figure)}, or put it back.`,
         );
       }
     }
   }
+}
+
+/** Whether the words hold the figure as a whole: "22 Nm" does not hold "2 Nm". */
+function holds(words: string, figure: string): boolean {
+  for (let at = words.indexOf(figure); at >= 0; at = words.indexOf(figure, at + 1))
+    if (!/[\d.,]$/.test(words.slice(0, at)) && !/^[\d]/.test(words.slice(at + figure.length))) return true;
+  return false;
 }
 
 function parted(text: string): { name: string; figure: string } {

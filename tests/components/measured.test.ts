@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { judge, limitsOf, shapeOf, wearUsed } from '../../src/components/state/measured.ts';
+import { judge, limitsOf, wearUsed } from '../../src/components/state/measured.ts';
 import type { Measurement } from '../../src/record/types.ts';
 
 const place = { file: 'content/measurements.csv', line: 2, column: 1 };
@@ -74,26 +74,5 @@ describe('Wear used', () => {
   test('nothing is said without a figure for new, or without a limit on that side', () => {
     expect(wearUsed(measured({ found: '54.09', max: '54.15' }))).toBeUndefined();
     expect(wearUsed(measured({ found: '53.99', asNew: '54.00', max: '54.15' }))).toBeUndefined();
-  });
-});
-
-describe('Ovality and taper of a bore (definitions; the figures by hand)', () => {
-  const at = (position: string, found: string) => measured({ position, found });
-  const bore = [
-    at('A, along the pin', '54.08'),
-    at('A, across the pin', '54.12'),
-    at('B, along the pin', '54.06'),
-    at('B, across the pin', '54.10'),
-    at('D, along the pin', '54.02'),
-    at('D, across the pin', '54.03'),
-  ];
-  test('ovality is the greatest difference between directions at one height: 54.12 − 54.08', () => {
-    expect(shapeOf(bore).ovality).toBe('0.04');
-  });
-  test('taper is the greatest difference between heights in one direction: 54.12 − 54.03', () => {
-    expect(shapeOf(bore).taper).toBe('0.09');
-  });
-  test('readings that do not say height and direction give neither', () => {
-    expect(shapeOf([at('top', '54.08'), at('foot', '54.02')])).toEqual({});
   });
 });

@@ -78,5 +78,26 @@ describe('Ovality and taper', () => {
     // 2.1291 in are 54.079 mm.
     expect(roundness(mixed)?.ovality).toBe('0.041');
   });
+  test('A drum’s numbered diameters are its directions: 150.36 − 150.22 out of round, 150.36 − 150.33 along', () => {
+    const drum = [
+      ['1, outer depth', '150.31'],
+      ['2, outer depth', '150.22'],
+      ['3, outer depth', '150.36'],
+      ['1, inner depth', '150.29'],
+      ['3, inner depth', '150.33'],
+    ].map(([position = '', found = '']) => measured({ position, found }));
+    expect(roundness(drum)).toEqual({ unit: 'mm', ovality: '0.14', taper: '0.03' });
+  });
+  test('A difference keeps the places that were read: 54.20 − 54.10 is 0.10', () => {
+    const two = [
+      measured({ position: 'A, along', found: '54.10' }),
+      measured({ position: 'A, across', found: '54.20' }),
+    ];
+    expect(roundness(two)?.ovality).toBe('0.10');
+  });
+  test('Readings that do not say height and direction give neither', () => {
+    const loose = [measured({ position: 'top' }), measured({ position: 'foot', found: '54.02' })];
+    expect(roundness(loose)).toBeUndefined();
+  });
   test('One reading says nothing', () => expect(roundness(bore.slice(0, 1))).toBeUndefined());
 });

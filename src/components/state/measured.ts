@@ -19,7 +19,7 @@ const number = (text: string | undefined): number | undefined =>
   text === undefined ? undefined : Number(text);
 
 /** Digits after the point of the finest figure given, so that a difference shows no more than was measured. */
-export function decimalsOf(...texts: (string | undefined)[]): number {
+function decimalsOf(...texts: (string | undefined)[]): number {
   return Math.max(0, ...texts.map((text) => text?.split('.')[1]?.length ?? 0));
 }
 
@@ -59,36 +59,4 @@ export function wearUsed(one: Measurement): number | undefined {
   const limit = worn >= 0 ? number(one.max) : number(one.min);
   if (limit === undefined || limit === fresh || worn === 0) return undefined;
   return (worn / (limit - fresh)) * 100;
-}
-
-export interface Shape {
-  /** Greatest difference between directions at one height. */
-  ovality?: string;
-  /** Greatest difference between heights in one direction. */
-  taper?: string;
-}
-
-/**
- * Ovality and taper from readings whose positions are written "height, direction" ("top, along the crank"): the greatest
- * difference at one height, and the greatest difference in one direction.
- */
-export function shapeOf(rows: readonly Measurement[]): Shape {
-  const placed = rows.flatMap((row) => {
-    const parts = row.position?.split(',').map((part) => part.trim()) ?? [];
-    const [height, direction] = parts;
-    return height && direction ? [{ height, direction, value: Number(row.found), text: row.found }] : [];
-  });
-  const decimals = decimalsOf(...placed.map((one) => one.text));
-  const widest = (key: 'height' | 'direction'): string | undefined => {
-    const spreads = [...Map.groupBy(placed, (one) => one[key]).values()]
-      .filter((group) => group.length > 1)
-      .map((group) => {
-        const values = group.map((one) => one.value);
-        return Math.max(...values) - Math.min(...values);
-      });
-    return spreads.length === 0 ? undefined : Math.max(...spreads).toFixed(decimals);
-  };
-  const ovality = widest('height');
-  const taper = widest('direction');
-  return { ...(ovality !== undefined && { ovality }), ...(taper !== undefined && { taper }) };
 }
