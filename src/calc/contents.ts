@@ -1,10 +1,12 @@
 /** The calculators, one line each; they are listed by name. */
 export { airAndJets } from './air-and-jets.ts';
 export { boltTension } from './bolt-tension.ts';
+export { brakeDrum } from './brake-drum.ts';
 export { cable } from './cable.ts';
 export { compressionRatio } from './compression-ratio.ts';
 export { compressionTest } from './compression-test.ts';
 export { firingSpeed } from './firing-speed.ts';
+export { fits } from './fits.ts';
 export { fuelUse } from './fuel-use.ts';
 export { gearing } from './gearing.ts';
 export { hills } from './hills.ts';
