@@ -30,7 +30,18 @@ const DEG = Math.PI / 180;
 const LBF = LB * G;
 
 export const UNITS = {
-  length: { mm: 1e-3, cm: 1e-2, m: 1, km: 1e3, in: IN, thou: IN / 1e3, ft: 12 * IN, yd: 36 * IN, mi: MILE },
+  length: {
+    mm: 1e-3,
+    cm: 1e-2,
+    m: 1,
+    km: 1e3,
+    in: IN,
+    thou: IN / 1e3,
+    um: 1e-6,
+    ft: 12 * IN,
+    yd: 36 * IN,
+    mi: MILE,
+  },
   area: { mm2: 1e-6, cm2: 1e-4, m2: 1, in2: IN ** 2, ft2: (12 * IN) ** 2 },
   /** Section of a conductor. AWG: 0.4600 in at No. 0000 (−3), 0.0050 in at No. 36, 39 equal ratios (ASTM B258). */
   section: { mm2: 1e-6, AWG: ['pow', (Math.PI / 4) * (0.005 * IN * 92 ** (36 / 39)) ** 2, 92 ** (-2 / 39)] },
@@ -144,6 +155,7 @@ const PRINTED: Readonly<Record<string, string>> = {
   'mph per 1000': 'mph per 1000 rev/min',
   ohm: 'Ω',
   kohm: 'kΩ',
+  um: 'µm',
   uF: 'µF',
   n: '',
   '1': '',

@@ -157,6 +157,22 @@ const CASES: Record<string, { given: Record<string, string>; outputs: string[] }
       outputs: ['air', 'mean', 'meanSea', 'expected'],
     },
   ],
+  fits: [
+    {
+      given: {
+        size: '52 mm',
+        outer: 'own',
+        outerGrowth: '22.5 ± 1.5',
+        inner: 'own',
+        innerGrowth: '11.7 ± 0.6',
+        clearance: '-0.03 ± 0.005 mm',
+        outerHot: '100 ± 5 degC',
+        innerHot: '25 ± 3 degC',
+        gap: '0.03 mm',
+      },
+      outputs: ['outerGrowth', 'hot', 'heatTo'],
+    },
+  ],
   premix: [
     {
       given: {
