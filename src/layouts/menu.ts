@@ -34,6 +34,7 @@ export function menuOf(series: Series): readonly MenuEntry[] {
       head: false,
     },
     series.corrections.length > 0 && { path: '/corrections/', title: 'Corrections', head: false },
+    series.roadTests.length > 0 && { path: '/road-tests/', title: 'Road tests', head: false },
     (series.supporters.length > 0 || series.unnamedSupporters > 0) && {
       path: '/thanks/',
       title: 'Thanks',

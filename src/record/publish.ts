@@ -53,6 +53,7 @@ export function asPublished(series: Series): Series {
         return open;
       }),
     odometer: series.odometer.filter((one) => !out(one.chapter)),
+    roadTests: series.roadTests.filter((one) => !out(one.chapter)),
   };
 }
 

@@ -13,6 +13,9 @@ import { PictureStore } from './read/pictures.ts';
 import { readTable } from './read/table.ts';
 import { readYaml } from './read/yaml.ts';
 import { Report } from './report-to.ts';
+import { readGpx } from './road-tests/gpx.ts';
+import type { RunText } from './road-tests/run.ts';
+import { readSpeedTable } from './road-tests/speed-table.ts';
 import { TABLES, type TableName } from './tables.ts';
 import type { Lines } from './text/lines.ts';
 import { nearest } from './text/nearest.ts';
@@ -116,7 +119,7 @@ class Reader {
       faults,
       tables,
       released,
-      roadTests: this.#names('road-tests').map((name) => join(this.#folder, 'road-tests', name)),
+      roadTests: this.#roadTests(tables['road-tests'], report, counts),
       texts: (path) => this.#files.peek(path),
     };
     const series = await joinSeries(parsed, this.#pictures, report);
@@ -254,6 +257,25 @@ class Reader {
     return Object.fromEntries(
       Object.keys(TABLES).map((name) => [name, read(name as TableName)]),
     ) as unknown as TableRows;
+  }
+
+  /** The recordings of road tests, by name. One that no row names is told, as its row was probably forgotten. */
+  #roadTests(
+    rows: TableRows['road-tests'],
+    report: Report,
+    counts: Counts,
+  ): Map<string, RunText | undefined> {
+    const runs = new Map<string, RunText | undefined>();
+    for (const name of this.#names('road-tests')) {
+      const read = /\.gpx$/i.test(name) ? readGpx : /\.csv$/i.test(name) ? readSpeedTable : undefined;
+      const unread = read
+        ? 'No row of road-tests.csv names this file, so it is not shown. Add a row, or remove it.'
+        : 'Runs are files that end with .csv or .gpx, so this one is not read. Export it as one of them.';
+      if (!read || !rows.some((row) => row.file === name))
+        report.add('file/unknown', { file: this.#file(`road-tests/${name}`) }, unread);
+      if (read) runs.set(name, this.#derive(`road-tests/${name}`, 'run', report, counts, read, 'fine'));
+    }
+    return runs;
   }
 
   #unknownFiles(report: Report): void {

@@ -18,6 +18,7 @@ const GROUPS: Record<string, string> = {
   due: 'Due list',
   odometer: 'Due list',
   released: 'Corrections',
+  'road-tests': 'Road tests',
 };
 
 const cell = (text: string) => text.replaceAll('|', '\\|').replaceAll('\n', ' ');

@@ -192,6 +192,54 @@ export const SUPPORTERS = {
   link: optional(link, 'Link', 'Their page, if they wish.'),
 };
 
+const withUnit = (example: string) => written(`a figure with its unit, such as ${example}`);
+
+export const ROAD_TESTS = {
+  test: needed(
+    id,
+    'Test',
+    'A short name; runs with the same name are drawn, and where they coast fitted, together.',
+  ),
+  title: optional(line, 'Title', 'As readers see it, in the first row of a test; left out, the kind.'),
+  chapter: needed(name, 'Chapter', 'The chapter that tells of it.'),
+  kind: needed(
+    choice(['coast-down', 'acceleration', 'hill', 'cruise']),
+    'Kind',
+    'What was tried. Of a coast-down, with the engine uncoupled, drag and rolling resistance are worked out.',
+  ),
+  file: needed(
+    line,
+    'File',
+    'The recording in the folder road-tests, such as there-1.csv or loop.gpx; its name is not published.',
+  ),
+  direction: optional(
+    choice(['there', 'back']),
+    'Direction',
+    'Of a coast-down: which way along the road; both ways are needed.',
+  ),
+  mass: optional(withUnit('480 ± 8 kg'), 'Mass', 'As it rolled, driver and load aboard, with its ±.'),
+  rotating: optional(
+    withUnit('18 ± 4 kg'),
+    'Rotating mass',
+    'What wheels, drums and shafts that turn with them add to the mass that is slowed down.',
+  ),
+  fastest: optional(withUnit('40 km/h'), 'Fastest', 'A coast-down is read from this speed down …'),
+  slowest: optional(withUnit('12 km/h'), 'Slowest', '… to this one.'),
+  speed_doubt: optional(
+    withUnit('2 %'),
+    'Doubt of speed',
+    'How far all recorded speeds may be off alike; left out, 3 %.',
+  ),
+  temperature: optional(withUnit('14 °C'), 'Temperature', 'Of the air; left out, 15 °C with more doubt.'),
+  altitude: optional(withUnit('60 m'), 'Altitude', 'Of the road, never published; left out, sea level.'),
+  whole: optional(
+    yesOrNo,
+    'Whole',
+    'Whether readers may see more than a kilometre of the run. Places are never published.',
+  ),
+  note: optional(words, 'Note', 'Published with the test.'),
+};
+
 export const TABLES = {
   orders: ORDERS,
   ledger: LEDGER,
@@ -203,6 +251,7 @@ export const TABLES = {
   due: DUE,
   odometer: ODOMETER,
   supporters: SUPPORTERS,
+  'road-tests': ROAD_TESTS,
 } satisfies Record<string, Fields>;
 
 export type TableName = keyof typeof TABLES;

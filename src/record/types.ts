@@ -6,6 +6,7 @@
 import type { Mask, PictureMark } from './chapter/picture-marks.ts';
 import type { Place } from './problem.ts';
 import type { Recording } from './recording-file.ts';
+import type { RoadTest } from './road-tests/road-test.ts';
 import type { Cue } from './transcript.ts';
 
 /** A calendar day as "2026-05-02"; sorts as text. Read and checked in day.ts only. */
@@ -438,8 +439,8 @@ export interface Series {
   aims: Aim[];
   /** The rebuild is finished. */
   finished: boolean;
-  /** Absolute paths of content/road-tests/*, for the road-test reader. */
-  roadTests: string[];
+  /** Runs of road tests, fitted; cut to what may be shown, without places. */
+  roadTests: RoadTest[];
   /** Address of the published site, where the author gave one: "https://example.org/van/". */
   address?: string;
   /** Whether figures in content/ are written with a decimal comma or point. */

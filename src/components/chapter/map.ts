@@ -1,5 +1,6 @@
 /** What an author may write in a chapter, by name: the one map that MDX is given. */
 import { calculatorComponents } from '../calculators/index.ts';
+import RoadTest from '../road-tests/RoadTest.astro';
 import Choice from './Choice.astro';
 import Earlier from './Earlier.astro';
 import FaultLink from './FaultLink.astro';
@@ -28,6 +29,7 @@ export const chapterComponents = {
   Part,
   Photo,
   Qty,
+  RoadTest,
   Safety,
   Step,
   Sum,

@@ -5,7 +5,16 @@ import type { CHAPTER } from './frontmatter.ts';
 
 /** Something that a chapter points to, to be looked up once everything is read. */
 export interface Use {
-  kind: 'hazard' | 'ruled out' | 'part' | 'fault' | 'earlier' | 'opens' | 'closes' | 'calculator';
+  kind:
+    | 'hazard'
+    | 'ruled out'
+    | 'part'
+    | 'fault'
+    | 'earlier'
+    | 'opens'
+    | 'closes'
+    | 'calculator'
+    | 'road test';
   to: string;
   /** The step of an earlier chapter. */
   toStep?: string;

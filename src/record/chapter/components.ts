@@ -99,6 +99,10 @@ export const COMPONENTS = {
     attributes: { hazards: { kind: 'texts', needed: true, help: 'Hazards, by id.' } },
   },
   Ledger: { help: 'The chapter’s costs.', attributes: {} },
+  RoadTest: {
+    help: 'The runs of a road test, drawn, with what was fitted to them and its safety note.',
+    attributes: { id: must('Its name in the column "test" of road-tests.csv.') },
+  },
   Faults: { help: 'The faults carried over and onward.', attributes: {} },
 } satisfies Record<string, Component>;
 

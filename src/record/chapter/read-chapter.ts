@@ -139,6 +139,11 @@ class Walk {
           this.#use({ kind: name === 'Part' ? 'part' : 'fault', to, place: element.at('id') }, step);
         break;
       }
+      case 'RoadTest': {
+        const to = element.filled('id');
+        if (to !== undefined) this.#use({ kind: 'road test', to, place: element.at('id') }, step);
+        break;
+      }
       case 'Earlier': {
         const to = element.filled('chapter');
         const toStep = element.text('step');

@@ -24,6 +24,8 @@ export interface Surroundings {
   faults: ReadonlyMap<string, Fault>;
   parts: ReadonlyMap<string, Part>;
   supporters: readonly Supporter[];
+  /** Chapter of each road test. */
+  roadTests: ReadonlyMap<string, string>;
   settings: SeriesFile | undefined;
 }
 
@@ -130,6 +132,16 @@ function followUses(file: ChapterFile, around: Surroundings, report: Report): Me
             `The fault ${shown(use.to)} is told only in held chapters. Release one, or take the link out.`,
           );
         break;
+      case 'road test': {
+        const known = refer.has(use.to, around.roadTests, 'road test', 'road-tests/unknown', use.place);
+        if (known && !held && refer.chapters.get(around.roadTests.get(use.to) ?? '')?.held)
+          report.add(
+            'chapters/held-link',
+            use.place,
+            `The road test ${shown(use.to)} belongs to a held chapter. Release it first, or take it out here.`,
+          );
+        break;
+      }
       case 'earlier':
         followEarlier(file, use, held, mentions, refer, report);
         break;

@@ -9,6 +9,8 @@ import type { PictureStore } from '../read/pictures.ts';
 import type { Mapping } from '../read/yaml.ts';
 import { checkReleased } from '../released.ts';
 import type { Report } from '../report-to.ts';
+import { joinRoadTests } from '../road-tests/join.ts';
+import type { RunText } from '../road-tests/run.ts';
 import { fieldRule } from '../rules/written.ts';
 import type { TABLES, TableName } from '../tables.ts';
 import { shown } from '../text/words.ts';
@@ -48,7 +50,8 @@ export interface Parsed {
   tables: TableRows;
   /** released.yaml, where there is one. */
   released: Mapping | undefined;
-  roadTests: string[];
+  /** By file name in road-tests/; undefined where it cannot be read. */
+  roadTests: ReadonlyMap<string, RunText | undefined>;
   /** Text of a file that was read; for looking through everything that is published. */
   texts(path: string): import('../text/lines.ts').Lines | undefined;
 }
@@ -81,7 +84,10 @@ export async function joinSeries(
   for (const row of tables.parts)
     for (const name of row.needed_for ?? [])
       refer.has(name, waiting, 'fault or refit line', fieldRule('parts', 'needed_for'), row.at('needed_for'));
+  const roadTests = joinRoadTests(tables['road-tests'], parsed.roadTests, mark, refer, report);
+  const named = new Map(tables['road-tests'].map((row) => [row.test, row.chapter]));
   const around = {
+    roadTests: named,
     refer,
     machine,
     mark,
@@ -125,7 +131,7 @@ export async function joinSeries(
     ...state,
     aims: settings.aims,
     finished: settings.finished ?? false,
-    roadTests: parsed.roadTests,
+    roadTests,
     decimal: mark === ',' ? 'comma' : 'point',
     folder: parsed.folder,
   };

@@ -94,7 +94,7 @@ export function fitCoastDown(runs: readonly CoastRun[], given: CoastConditions):
     if (typeof cut === 'string') return cannot(`Run ${at + 1} of ${runs.length}: ${cut}`);
     cuts.push(cut);
   }
-  const fitted = fit(cuts, given);
+  const fitted = fitTogether(cuts, given);
   if (!fitted) return cannot('No drag area and rolling resistance were found that these runs agree with.');
   const { shared, spread, samples, scatter } = fitted;
   const [drag = 0, rolling = 0, wind = 0, slope = 0] = shared;
@@ -155,7 +155,7 @@ interface Fitted {
 
 const STEPS = [0.01, 0.0002, 0.05, 0.0002] as const;
 
-function fit(cuts: readonly Cut[], given: CoastConditions): Fitted | undefined {
+function fitTogether(cuts: readonly Cut[], given: CoastConditions): Fitted | undefined {
   const owner = cuts.flatMap((cut, run) => cut.times.map(() => run));
   const times = cuts.flatMap((cut) => cut.times);
   const speeds = cuts.flatMap((cut) => cut.speeds);

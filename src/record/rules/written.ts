@@ -2,6 +2,7 @@ import { CHAPTER_RULES } from './chapter.ts';
 import { FILE_RULES } from './file.ts';
 import { HAZARD_RULES } from './hazards.ts';
 import { MONEY_RULES } from './money.ts';
+import { ROAD_TEST_RULES } from './road-tests.ts';
 import { STATE_RULES } from './state.ts';
 
 /** One rule of the check. Ids are permanent: an author may search the web or the guide for one. */
@@ -22,6 +23,7 @@ export const WRITTEN_RULES = {
   ...HAZARD_RULES,
   ...STATE_RULES,
   ...MONEY_RULES,
+  ...ROAD_TEST_RULES,
 } satisfies Record<string, Rule>;
 
 /** "ledger/amount": the rule of one field. Made only by `fieldRule`. */
