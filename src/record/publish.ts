@@ -28,6 +28,7 @@ export function asPublished(series: Series): Series {
 
   return {
     ...series,
+    published: true,
     chapters: chapters.map(publishedChapter),
     ledger,
     orders: series.orders

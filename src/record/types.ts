@@ -447,4 +447,6 @@ export interface Series {
   decimal: 'comma' | 'point';
   /** Absolute path of the content folder; never published. */
   folder: string;
+  /** Set where only what readers may see is left (publish.ts): pages for the author alone are not made from it. */
+  published?: true;
 }
