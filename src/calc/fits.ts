@@ -122,6 +122,7 @@ export const fits: Calculator = {
   outputs: [
     out('cold', 'Clearance cold (− interference)', { units: ['um', 'mm', 'thou'] }),
     out('heatTo', 'Heat the outer part to', { quantity: 'temperature', units: ['degC', 'degF'] }),
+    out('heatBy', 'That is a rise of', { quantity: 'temperature step', units: ['K', 'degF'] }),
     out('hot', 'Clearance at the temperatures given', { units: ['um', 'mm', 'thou'] }),
     out('outerGrowth', 'Outer part grows by'),
     out('innerGrowth', 'Inner part grows by'),

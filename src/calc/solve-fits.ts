@@ -77,6 +77,7 @@ function compute(values: Values): Computed {
     cold,
     hot: cold + outer - inner,
     heatTo: room + want / (size * v('a')),
+    heatBy: want / (size * v('a')),
     holeLeast: fit && size + fit.hole[0],
     holeMost: fit && size + fit.hole[1],
     shaftLeast: fit && size + fit.shaft[0],

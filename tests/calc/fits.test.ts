@@ -12,6 +12,7 @@ describe('fits and growth', () => {
     // (30 + 40) / (52 000 × 23e-6) = 58.53 K above 20 °C
     const given = { ...OWN, size: '52 mm', clearance: '-40 um', gap: '30 um' };
     expect(output(given, 'heatTo', 'degC')).toBeCloseTo(20 + 70 / (52000 * 23e-6), 6);
+    expect(output(given, 'heatBy', 'K')).toBeCloseTo(70 / (52000 * 23e-6), 6);
   });
 
   test('heated as told, the clearance is what was asked for, chilled inner part or not', () =>
