@@ -120,17 +120,17 @@ export function parseFigure(text: string, quantity: Quantity, fallback: UnitId):
     const share = pmText?.endsWith('%') && !mainText.endsWith('%') && fallback !== '%';
     const pm = pmText && (share ? part(pmText.slice(0, -1).trim(), 'count') : part(pmText, quantity));
     const main = pairs(mainText, quantity) ?? part(mainText, quantity);
-    const unit = main.unit ?? (pm && !share && pm.unit) ?? fallback;
-    const si = toSi(main.x, quantity, unit || fallback);
+    const unit = main.unit || (pm && !share && pm.unit) || fallback;
+    const si = toSi(main.x, quantity, unit);
     if (!Number.isFinite(si) || !Number.isFinite(main.x)) throw '';
-    if (!pm) return { ok: true, figure: { si }, unit: unit || fallback };
+    if (!pm) return { ok: true, figure: { si }, unit: unit };
     if (pm.x < 0) throw 'Write a ± without a sign of its own.';
-    const pmUnit = (!share && pm.unit) || unit || fallback;
+    const pmUnit = (!share && pm.unit) || unit;
     const at = fromSi(si, quantity, pmUnit);
     const ends = [at + pm.x, at - pm.x].map((end) => toSi(end, quantity, pmUnit));
     const half = share ? (Math.abs(si) * pm.x) / 100 : Math.abs((ends[0] ?? 0) - (ends[1] ?? 0)) / 2;
     if (!Number.isFinite(half)) throw 'The ± is as large as the figure itself.';
-    return { ok: true, figure: { si, pm: half }, unit: unit || fallback };
+    return { ok: true, figure: { si, pm: half }, unit: unit };
   } catch (message) {
     if (typeof message !== 'string') throw message;
     const sample = fallback === ':1' ? '25:1' : `12.5 ${unitSymbol(fallback)}`.trim();

@@ -11,10 +11,9 @@ const DASH = '—';
 /** Decimals that show `figures` significant digits of x. */
 function decimalsFor(x: number, figures: number): number {
   if (x === 0 || !Number.isFinite(x)) return 0;
-  const lead = Math.floor(Math.log10(Math.abs(x)));
-  /** 9.996 to three figures is 10.0, not 10.00. */
-  const up = Math.floor(Math.log10(Number(Math.abs(x).toPrecision(figures))));
-  return Math.min(9, Math.max(0, figures - 1 - Math.max(lead, up)));
+  // As rounded: 9.996 to three figures is 10.0, not 10.00.
+  const lead = Number(x.toExponential(figures - 1).split('e')[1]);
+  return Math.min(9, Math.max(0, figures - 1 - lead));
 }
 
 /**
@@ -71,9 +70,15 @@ export function printNumber(
   }
   if (!figure.pm) return digits(x, decimals ?? decimalsFor(x, figures));
   const pm = pmIn(figure, quantity, unit);
-  const lead = Number(pm.toExponential(1)[0]);
-  const places = Math.min(decimalsFor(pm, lead < 3 ? 2 : 1), decimalsFor(x, 7));
-  return `${digits(x, places)}${NBSP}±${NBSP}${digits(pm, places)}`;
+  // One figure of the ±, two where it starts with 1 or 2; but no more of the whole than two beyond those declared.
+  const places = Math.min(
+    decimalsFor(pm, /^[12]/.test(pm.toExponential(1)) ? 2 : 1),
+    decimalsFor(x, figures + 2),
+  );
+  const half = digits(pm, places);
+  return Number(half) === 0
+    ? digits(x, decimals ?? decimalsFor(x, figures))
+    : `${digits(x, places)}${NBSP}±${NBSP}${half}`;
 }
 
 /**

@@ -12,7 +12,9 @@ export type Point = readonly [number, number];
 /** A coordinate to 0.1, without "-0". */
 export const r1 = (x: number): string => String(Math.round(x * 10) / 10 || 0);
 
-const escaped = (text: string) => text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/"/g, '&quot;');
+/** A text as it may stand in markup, between tags and in an attribute alike. */
+export const escaped = (text: string) =>
+  text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/"/g, '&quot;');
 
 /** Lettering; `anchor` is start, middle or end. On a rim of the page's own colour, so that a line behind does not strike it out. */
 export const lettering = (x: number, y: number, text: string, anchor = 'start'): string =>

@@ -22,19 +22,8 @@ export const ROLLING_RADIAL = 3.05;
  * Overall diameters in mm where the rule is known to be off. Source: UN Regulation No. 30, 02 series, Annex 5, from memory,
  * ± 3 mm.
  */
-const TABLE: Readonly<Record<string, number>> = {
-  '125R13': 536,
-  '135R13': 548,
-  '145R13': 566,
-  '155R13': 578,
-  '165R13': 596,
-  '145R10': 492,
-  '145R12': 542,
-  '145R15': 616,
-  '5.20-10': 508,
-  '5.20-13': 582,
-  '5.60-13': 600,
-};
+const TABLE = `sizes of UN Regulation No. 30: 125R13 536, 135R13 548, 145R13 566, 155R13 578, 165R13 596, 145R10 492,
+145R12 542, 145R15 616, 5.20-10 508, 5.20-13 582, 5.60-13 600`;
 
 /**
  * Rim diameter for a code, in whole millimetres as UN Regulation No. 30 prints it (13 is 330).
@@ -78,7 +67,8 @@ export function tyreOf(marking: string): Tyre | string {
     return `The figure behind the stroke is the height in per cent of the width, 20 to 110, as in 155/80 R 13.`;
   const rim = rimDiameter(last);
   const key = millimetres ? `${width}R${last}` : `${width.toFixed(2)}-${last}`;
-  const tabled = aspect === undefined && (radial || !millimetres) ? TABLE[key] : undefined;
+  const tabled =
+    aspect === undefined && (radial || !millimetres) && Number(TABLE.split(` ${key} `)[1]?.slice(0, 3));
   if (tabled)
     return made(tabled / 1000, 0.003 / (tabled / 1000), 'UN Regulation No. 30, Annex 5, from memory', radial);
   if (millimetres) {

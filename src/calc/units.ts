@@ -186,10 +186,15 @@ export function unitsOf(quantity: Quantity): readonly UnitId[] {
   return Object.keys(UNITS[quantity]) as UnitId[];
 }
 
-function scale(quantity: Quantity, unit: UnitId): Scale {
-  const found = (UNITS[quantity] as Record<string, Scale>)[unit];
-  if (found === undefined) throw new RangeError(`${unit} is no unit of ${quantity}`);
-  return found;
+/** The two ways of a unit: `x` of it in SI, or an SI figure in it. */
+function convert(x: number, quantity: Quantity, unit: UnitId, toUnit: boolean): number {
+  const s = (UNITS[quantity] as Record<string, Scale>)[unit];
+  if (s === undefined) throw new RangeError(`${unit} is no unit of ${quantity}`);
+  const [kind, k, zero = 0] = typeof s === 'number' ? (['from', s] as const) : s;
+  if (kind === 'per') return k / x;
+  if (kind === 'pow') return toUnit ? Math.log(x / k) / Math.log(zero) : k * zero ** x;
+  if (kind === 'tan') return toUnit ? Math.atan(x) / k : Math.tan(x * k);
+  return toUnit ? (x - zero) / k : x * k + zero;
 }
 
 /**
@@ -199,11 +204,7 @@ function scale(quantity: Quantity, unit: UnitId): Scale {
  * toSi(0.157, 'length', 'in') // => 0.0039878 m
  */
 export function toSi(x: number, quantity: Quantity, unit: UnitId): number {
-  const s = scale(quantity, unit);
-  if (typeof s === 'number') return x * s;
-  const [kind, k, zero] = s;
-  if (kind === 'pow') return k * zero ** x;
-  return kind === 'per' ? k / x : kind === 'tan' ? Math.tan(x * k) : x * k + (zero ?? 0);
+  return convert(x, quantity, unit, false);
 }
 
 /**
@@ -213,9 +214,5 @@ export function toSi(x: number, quantity: Quantity, unit: UnitId): number {
  * fromSi(0.004, 'mixture', ':1') // => 250 parts of fuel to one of oil
  */
 export function fromSi(si: number, quantity: Quantity, unit: UnitId): number {
-  const s = scale(quantity, unit);
-  if (typeof s === 'number') return si / s;
-  const [kind, k, zero] = s;
-  if (kind === 'pow') return Math.log(si / k) / Math.log(zero);
-  return kind === 'per' ? k / si : kind === 'tan' ? Math.atan(si) / k : (si - (zero ?? 0)) / k;
+  return convert(si, quantity, unit, true);
 }

@@ -1,5 +1,6 @@
 import type { Op, Sign, Term, WorkingLine } from './contract.ts';
 import { printFigure } from './print-figure.ts';
+import { escaped } from './svg.ts';
 import type { Quantity, UnitId } from './units.ts';
 
 /**
@@ -57,10 +58,10 @@ const figureBrackets = (parent: Op, arg: Term, at: number): boolean =>
   BINDS[parent] !== undefined &&
   ((parent === '^' && at === 0) || (at > 0 && arg.figure.startsWith('\u2212')));
 
-const escaped = (text: string) => text.replace(/&/g, '&amp;').replace(/</g, '&lt;');
 const mo = (text: string) => `<mo>${text}</mo>`;
 const mrow = (...inner: string[]) => `<mrow>${inner.join('')}</mrow>`;
-const NAMES: Partial<Record<Op, string>> = { asin: 'arcsin', acos: 'arccos', atan: 'arctan' };
+/** The code's asin is the trade's arcsin. */
+const named = (op: Op) => op.replace(/^a/, 'arc');
 
 /** A figure as printed: the digits as a number, the unit upright. */
 function figureMathml(figure: string): string {
@@ -91,7 +92,7 @@ export function termMathml(term: Term, figures: boolean): string {
   if (term.op === 'sqrt') return `<msqrt>${a}</msqrt>`;
   if (term.op === '*') return mrow(args.join(mo(figures ? '×' : '\u2062')));
   if (term.op === '+' || term.op === '-') return mrow(args.join(mo(term.op === '-' ? '\u2212' : '+')));
-  const name = `<mi>${NAMES[term.op] ?? term.op}</mi>`;
+  const name = `<mi>${named(term.op)}</mi>`;
   return mrow(name, mo('\u2061'), mo('('), a, mo(')'));
 }
 
@@ -122,7 +123,7 @@ function termText(term: Term, figures: boolean): string {
   if (term.op === '/') return `${a} / ${b}`;
   if (term.op === '^') return `${a}^${b}`;
   if (term.op === '+' || term.op === '-') return args.join(term.op === '-' ? ' \u2212 ' : ' + ');
-  return `${term.op === 'sqrt' ? '√' : (NAMES[term.op] ?? term.op)}(${a})`;
+  return `${term.op === 'sqrt' ? '√' : named(term.op)}(${a})`;
 }
 
 /** The same line in plain text, for a copy or a screen reader. */

@@ -1,6 +1,7 @@
 /** An answer as HTML, part by part. The server and the browser draw with this one code, so their digits cannot differ. */
-import type { Answer, AnswerTable, Drawing, OutputField } from '../../calc/contract.ts';
+import type { Answer, AnswerTable, Drawing } from '../../calc/contract.ts';
 import { printOutput } from '../../calc/print-figure.ts';
+import { escaped } from '../../calc/svg.ts';
 import { workingMathml } from '../../calc/working.ts';
 import type { SheetFacts } from './sheet-facts.ts';
 
@@ -12,8 +13,6 @@ export interface AnswerParts {
   notes: string;
   working: string;
 }
-
-const escaped = (text: string) => text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/"/g, '&quot;');
 
 function tableHtml({ caption, columns, rows }: AnswerTable, sheet: string): string {
   const kind = columns.map(({ numeric }) => (numeric ? ' class="number"' : ''));
@@ -28,25 +27,17 @@ function tableHtml({ caption, columns, rows }: AnswerTable, sheet: string): stri
 const drawingHtml = ({ title, svg }: Drawing) =>
   `<figure class="sheet-drawing">${svg}<figcaption>${escaped(title)}</figcaption></figure>`;
 
-/** Outputs that were answered, each as printed: the first unit, then the others. */
-function answered(
-  outputs: readonly OutputField[],
-  answer: Answer,
-): { label: string; printed: readonly string[] }[] {
-  return outputs.flatMap((field) => {
-    const output = answer.outputs[field.name];
-    return output ? [{ label: field.label, printed: printOutput(field, output) }] : [];
-  });
-}
-
 export function answerParts(
   { outputs, name }: Pick<SheetFacts, 'outputs' | 'name'>,
   answer: Answer,
 ): AnswerParts {
-  const results = answered(outputs, answer).map(
-    ({ label, printed: [first = '', ...others] }) =>
-      `<div><dt>${escaped(label)}</dt><dd><b>${escaped(first)}</b>${others.length > 0 ? ` <span class="also">${others.map(escaped).join(' · ')}</span>` : ''}</dd></div>`,
-  );
+  const results = outputs.map((field) => {
+    const output = answer.outputs[field.name];
+    if (!output) return '';
+    const [first = '', ...others] = printOutput(field, output).map(escaped);
+    const also = others.length > 0 ? ` <span class="also">${others.join(' · ')}</span>` : '';
+    return `<div><dt>${escaped(field.label)}</dt><dd><b>${first}</b>${also}</dd></div>`;
+  });
   return {
     results: results.join(''),
     tables: answer.tables.map((table) => tableHtml(table, name)).join(''),
@@ -56,12 +47,4 @@ export function answerParts(
       .map((line) => `<li><span>${escaped(line.says)}</span>${workingMathml(line)}</li>`)
       .join(''),
   };
-}
-
-/** The answer in one sentence, for those who listen: the first few figures. */
-export function spoken(outputs: readonly OutputField[], answer: Answer): string {
-  return answered(outputs, answer)
-    .slice(0, 4)
-    .map(({ label, printed }) => `${label}: ${printed[0]}`)
-    .join('; ');
 }

@@ -2,7 +2,7 @@
 import type { Answer, Field, Refusal, Solve } from '../../calc/contract.ts';
 import { printOutput } from '../../calc/print-figure.ts';
 import { stands, type Texts } from '../../calc/read-values.ts';
-import { answerParts, spoken } from './answer-parts.ts';
+import { answerParts } from './answer-parts.ts';
 import { CHANGED, MACHINE_KEY } from './own-machine-key.ts';
 import { partsOfText, textOfParts } from './parts-of-text.ts';
 import { boxText, putInText } from './put-in.ts';
@@ -149,11 +149,17 @@ export async function startSheet(sheet: HTMLElement, facts: SheetFacts, solve: S
     clearTimeout(pause);
     pause = window.setTimeout(() => {
       part('status').textContent = answer.ok
-        ? spoken(outputs, answer)
+        ? spoken()
         : answer.errors.map((one) => `${labelOf(one.field)}${one.message}`).join(' ');
       if (facts.own) history.replaceState(null, '', address);
     }, PAUSE_ms);
   }
+  /** The answer in one sentence, for those who listen: the first few figures. */
+  const spoken = () =>
+    [...part('results').children]
+      .slice(0, 4)
+      .map((one) => `${one.firstChild?.textContent}: ${one.querySelector('b')?.textContent}`)
+      .join('; ');
   function labelOf(name: string): string {
     const label = fields.find((one) => one.name === name)?.label;
     return label === undefined ? '' : `${label}: `;

@@ -11,6 +11,21 @@ const SOLVES = 'virtual:oilway/solves';
 const ONE = 'virtual:oilway/solve/';
 const PRELOAD = '\0vite/preload-helper.js';
 
+/** What the form itself or nearly every calculator needs: loaded once for all sheets of a page. */
+const SHARED: readonly string[] = [
+  'chart',
+  'field-values',
+  'parse-figure',
+  'print-figure',
+  'read-values',
+  'svg',
+  'uncertainty',
+  'units',
+  'working',
+];
+/** Modules that a calculator's script has for itself. */
+const OWN = /\/src\/calc\/[\w-]+\.ts\?of=/;
+
 /** Id of the module that is a calculator's script. */
 export const solveModule = (calculator: string): string => `\0${ONE}${calculator}`;
 
@@ -42,14 +57,22 @@ export function calculatorModules(): Plugin {
       if (!building || this.environment.name !== 'client') return;
       for (const { id } of calculators) this.emitFile({ type: 'chunk', id: `${ONE}${id}`, name: id });
     },
-    resolveId: (id) => (id === SOLVES || id.startsWith(ONE) ? `\0${id}` : undefined),
+    resolveId(id, importer) {
+      if (id === SOLVES || id.startsWith(ONE)) return `\0${id}`;
+      if (OWN.test(id)) return { id, moduleSideEffects: false };
+      // One script a calculator, whole: a page with one of them loads it as one file.
+      const [, folder, of] = /^(.*\/src\/calc\/)[\w-]+\.ts(\?of=[\w-]+)$/.exec(importer ?? '') ?? [];
+      const [, name = ''] = /^\.\/([\w-]+)\.ts$/.exec(id) ?? [];
+      if (!of || !name || SHARED.includes(name)) return undefined;
+      return { id: `${folder}${name}.ts${of}`, moduleSideEffects: false };
+    },
     load(id) {
       if (id === PRELOAD) return 'export const __vitePreload = (load) => load();';
       if (id === `\0${SOLVES}`) return building ? BUILT : listed();
       if (!id.startsWith(`\0${ONE}`)) return undefined;
       const name = id.slice(ONE.length + 1);
       const file = fileURLToPath(new URL(`../../calc/${name}.ts`, import.meta.url));
-      return `export { solve } from ${JSON.stringify(file)};\n`;
+      return `export { solve } from ${JSON.stringify(building ? `${file}?of=${name}` : file)};\n`;
     },
   };
 }

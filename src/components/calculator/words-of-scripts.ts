@@ -8,7 +8,7 @@ import { solveModule } from './solves-module.ts';
 
 const WORDS = 'virtual:oilway/words';
 /** The list of the reader's own machine stands on a page without a sheet, and so keeps its texts. */
-const SCRIPTS = /\/src\/(?:calc|components\/calculator)\/(?!own-machine-panel)[\w-]+\.ts$/;
+const SCRIPTS = /\/src\/(?:calc|components\/calculator)\/(?!own-machine-panel)[\w-]+\.ts(?:\?of=[\w-]+)?$/;
 /** Shorter ones cost more as `_said[12]` and a place in the page than they do in the script. */
 const LONG = 14;
 
@@ -107,7 +107,7 @@ export const scriptsOfSheets = {
         groups: [
           {
             name: 'sheet',
-            test: /\/calculator\/start-sheets\.ts|\/calc\/(?:chart|field-values|uncertainty|working)\.ts/,
+            test: /\/Calculator\.astro\?astro|\/calculator\/start-sheets\.ts|\/calc\/(?:chart|field-values|uncertainty|working)\.ts/,
           },
         ],
       },
