@@ -57,7 +57,7 @@ describe('The check prints exactly what each situation expects', () => {
 const printed = (situation: string): string[] => {
   const file = join(FOLDER, situation, 'expected.txt');
   if (!existsSync(file)) return [];
-  return [...readFileSync(file, 'utf8').matchAll(/^\S.* (?:error|warning) ([a-z]+\/[\w-]+) /gm)].map(
+  return [...readFileSync(file, 'utf8').matchAll(/^\S.* (?:error|warning) ([a-z-]+\/[\w-]+) /gm)].map(
     (found) => found[1] ?? '',
   );
 };

@@ -7,6 +7,8 @@ export interface Between {
 }
 
 const STEP_mps = 10 / 3.6;
+/** A speed that was passed within a longer gap was passed at an unknown time. */
+const WIDEST_GAP_s = 6;
 
 /** Time from each round speed to the next, rising or falling, where a run passes both without turning back. */
 export function timesBetween(samples: readonly Sample[], rising: boolean): Between[] {
@@ -27,7 +29,7 @@ function crossing(samples: readonly Sample[], speed: number, rising: boolean): n
   const beyond = (one: Sample) => (rising ? one.speed_mps >= speed : one.speed_mps <= speed);
   const at = samples.findIndex((one, i) => i > 0 && beyond(one) && !beyond(samples[i - 1] ?? one));
   const [a, b] = [samples[at - 1], samples[at]];
-  if (!a || !b) return undefined;
+  if (!a || !b || b.time_s - a.time_s > WIDEST_GAP_s) return undefined;
   return a.time_s + ((b.time_s - a.time_s) * (speed - a.speed_mps)) / (b.speed_mps - a.speed_mps);
 }
 

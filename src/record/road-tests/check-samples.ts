@@ -1,6 +1,6 @@
 import type { Place } from '../problem.ts';
 import type { Report } from '../report-to.ts';
-import { shown } from '../text/words.ts';
+import { count, shown } from '../text/words.ts';
 import type { Sample } from './run.ts';
 
 /** A sample with the place of its time and its speed, and the speed as written with its unit. */
@@ -10,8 +10,8 @@ export interface PlacedSample extends Sample {
 }
 
 const LEAST = 10;
-/** 200 km/h: several times what a vehicle of this kind does. */
-const FASTEST_mps = 200 / 3.6;
+/** 150 km/h: more than a vehicle of this kind does. */
+const FASTEST_mps = 150 / 3.6;
 /** Harder than any brake or engine of this kind; common practice, no source. */
 const HARDEST_mps2 = 15;
 
@@ -57,7 +57,7 @@ export function checkSamples(samples: readonly PlacedSample[], file: string, rep
     report.add(
       'road-tests/speed',
       fast.at.speed,
-      `${shown(fast.written)} is faster than 200 km/h, and so not a speed of a small old vehicle. Look at the figure and at the unit of its column.`,
+      `${shown(fast.written)} is faster than 150 km/h, and so not a speed of a small old vehicle. ${adviceFor(fast.written)}`,
     );
     return good;
   }
@@ -75,6 +75,15 @@ export function checkSamples(samples: readonly PlacedSample[], file: string, rep
     return false;
   }
   return good;
+}
+
+function adviceFor(written: string): string {
+  if (written.includes('by positions'))
+    return 'The position leaps here. Take the point out, or the part of the track before or after it.';
+  const other = / (m\/s|mph|ft\/s)$/.exec(written)?.[1];
+  return other === undefined
+    ? 'Look at the figure and at the unit of its column.'
+    : `If the column is in km/h and not in ${other}, write "speed (km/h)" in the heading; else look at the figure.`;
 }
 
 function mixed(before: number, now: number): string {
@@ -95,8 +104,8 @@ export function tellHoles(samples: readonly PlacedSample[], report: Report): voi
     report.add(
       'road-tests/hole',
       after.at.time,
-      `Before this point ${seconds(steps[at] ?? 0)} are missing, where points are otherwise ${seconds(usual)} apart. Nothing is drawn across the hole; split the run in two if both parts matter.`,
+      `Before this point ${seconds(steps[at] ?? 0)} are missing, where points are otherwise ${seconds(usual)} apart. The curve goes straight across, and what is worked out across it is a guess. Split the run in two if both parts matter.`,
     );
 }
 
-const seconds = (time: number) => `${Number(time.toPrecision(3))} seconds`;
+const seconds = (time: number) => count(Number(time.toPrecision(3)), 'second');

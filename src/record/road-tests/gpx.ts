@@ -73,7 +73,7 @@ export function readGpx(lines: Lines, report: Report): RunText | undefined {
       time_s: fix.time_s,
       speed_mps: speed,
       at: { time: place, speed: place },
-      written: `${Math.round(speed * 3.6)} km/h`,
+      written: `${Math.round(speed * 3.6)} km/h by positions`,
       ...(fix.ele === undefined ? {} : { height_m: fix.ele }),
     };
   });
