@@ -100,7 +100,7 @@ const inlet: readonly Field[] = [
     ],
   },
   length('inletFloor', 'Floor of the inlet port', 'The inlet', {
-    help: 'Its lower edge, down from where the other heights are measured from. For the skirt, heights known.',
+    help: 'Its lower edge, down from where the other heights are measured from. Read where heights are what is known.',
     start: '88 mm',
     optional: true,
     ...SKIRT,
@@ -112,12 +112,12 @@ const inlet: readonly Field[] = [
     ...SKIRT,
   }),
   angle('inletAngle', 'Inlet opens before the top', 'The inlet', {
-    help: 'For degrees from top dead centre.',
+    help: 'Read where crank degrees are what is known.',
     max: Math.PI * 1.1,
     ...SKIRT,
   }),
   angle('inletDuration', 'Inlet is open for', 'The inlet', {
-    help: 'For degrees that each is open.',
+    help: 'Read where the degrees open are what is known.',
     ...SKIRT,
   }),
   angle('discOpens', 'Disc opens before the top', 'The inlet', {

@@ -219,7 +219,7 @@ function circleDrawing(out: Record<string, Output>): Drawing {
     const [x, y] = on(radius, at);
     return lettering(x, y + 4, text, x > CX + 2 ? 'start' : x < CX - 2 ? 'end' : 'middle');
   };
-  const [ax, ay] = on(36, 5.2);
+  const [ax, ay] = on(54, 5.2);
   const desc = `Clockwise from top dead centre: ${words.join(', ')}.`;
   return drawing('circle', 300, 'When each port is open', desc, [
     circle(CX, CY, 112),
@@ -233,7 +233,7 @@ function circleDrawing(out: Record<string, Output>): Drawing {
     E === undefined ? '' : place(118, E, `${deg(E)}`),
     T === undefined ? '' : place(118, T + (E !== undefined && T - E < 0.12 ? 0.12 : 0), deg(T)),
     I === undefined ? '' : place(118, -I, deg(I)),
-    path(`M${on(36, 1.1).map(r1).join(' ')}A36 36 0 1 1 ${r1(ax)} ${r1(ay)}`, 'stroke-opacity=".7"'),
+    path(`M${on(54, 1.1).map(r1).join(' ')}A54 54 0 1 1 ${r1(ax)} ${r1(ay)}`, 'stroke-opacity=".7"'),
     path(`M${r1(ax - 6)} ${r1(ay + 1)}L${r1(ax)} ${r1(ay)}L${r1(ax - 1)} ${r1(ay + 7)}`),
     ...words.map((text, i) => lettering(CX, CY + 4 + (i - (words.length - 1) / 2) * 15, text, 'middle')),
   ]);
