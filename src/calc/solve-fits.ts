@@ -72,10 +72,10 @@ function compute(values: Values): Computed {
   const fit = fitOf(values);
   const want = v('gap') - cold + inner;
   return {
-    outerGrowth: outer,
-    innerGrowth: inner,
+    outerGrowth: Number.isNaN(v('outerHot')) ? undefined : outer,
+    innerGrowth: Number.isNaN(v('innerHot')) ? undefined : inner,
     cold,
-    hot: cold + outer - inner,
+    hot: Number.isNaN(v('outerHot', v('innerHot'))) ? undefined : cold + outer - inner,
     heatTo: room + want / (size * v('a')),
     heatBy: want / (size * v('a')),
     holeLeast: fit && size + fit.hole[0],
@@ -156,9 +156,9 @@ function working(values: Values, out: Record<string, Output>): WorkingLine[] {
     line('Inner part grows', gi, times(size, b, kelvin('ΔT_i', 'innerHot'))),
   ];
   const { cold, hot, heatTo } = out;
-  if (cold && hot) {
+  if (cold) {
     const c = u('c', cold.si);
-    lines.push(line('Clearance then', u('c_h', hot.si), minus(add(c, go), gi)));
+    if (hot) lines.push(line('Clearance then', u('c_h', hot.si), minus(add(c, go), gi)));
     if (heatTo) {
       const rise = sign('ΔT', heatTo.si - v('room', REFERENCE), 'temperature step', 'K');
       lines.push(
@@ -188,17 +188,18 @@ function tables(out: Record<string, Output>): AnswerTable[] {
 function heatChart(values: Values, out: Record<string, Output>): Drawing[] {
   const v = reader(values);
   const { cold, hot, innerGrowth, heatTo } = out;
-  if (!cold || !hot || !innerGrowth) return [];
+  if (!cold) return [];
   const room = v('room', REFERENCE);
   const now = v('outerHot', room);
   const end = Math.max(now, heatTo?.si ?? 0, room + 80) + 20;
   const at = (t: number): Point => [
     t - 273.15,
-    (cold.si + v('size') * v('a') * (t - room) - innerGrowth.si) * 1e6,
+    (cold.si + v('size') * v('a') * (t - room) - (innerGrowth?.si ?? 0)) * 1e6,
   ];
   const points = [at(room), at(end)];
   const ys = [...points.map(([, y]) => y), 0];
-  const marks = [{ at: at(now), label: `${um(hot.si)} at ${celsius(now)}` }];
+  const span = Math.max(...ys) - Math.min(...ys);
+  const marks = [{ at: at(now), label: `${um((hot ?? cold).si)} at ${celsius(now)}` }];
   if (heatTo && heatTo.si > room) marks.push({ at: at(heatTo.si), label: celsius(heatTo.si) });
   return [
     chart({
@@ -206,7 +207,7 @@ function heatChart(values: Values, out: Record<string, Output>): Drawing[] {
       title: 'Clearance against the temperature of the outer part',
       desc: `Rises straight from ${um(points[0]?.[1] === undefined ? cold.si : points[0][1] * 1e-6)} at ${celsius(room)}.`,
       x: { label: 'outer part, °C', min: room - 273.15, max: end - 273.15 },
-      y: { label: 'µm of clearance', min: Math.min(...ys) * 1.1, max: Math.max(...ys) * 1.1 },
+      y: { label: 'µm of clearance', min: Math.min(...ys) - span * 0.15, max: Math.max(...ys) + span * 0.05 },
       curves: [{ points }],
       marks,
     }),
