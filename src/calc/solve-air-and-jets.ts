@@ -1,16 +1,19 @@
 import { chart } from './chart.ts';
-import type { Answer, Drawing, Output, Refusal, Values, WorkingLine } from './contract.ts';
+import type { Answer, Drawing, Output, Refusal, Term, Values, WorkingLine } from './contract.ts';
 import { reader, refusal, textOf } from './field-values.ts';
 import { moistAir } from './moist-air.ts';
 import { printer } from './print-figure.ts';
 import { airPressure } from './road-load.ts';
 import type { Point } from './svg.ts';
 import { type Computed, spread } from './uncertainty.ts';
-import { line, over, root, sign, times } from './working.ts';
+import { line, num, over, power, sign, times } from './working.ts';
 
 const percent = printer('share', '%', 2);
 const size = printer('count', 'n', 4);
 const density = printer('density', 'kg/m3', 4);
+
+/** The root as a power: a radical is not drawn where the reader's device has no font for formulas. */
+const half = (term: Term) => power(term, num(0.5, '½'));
 
 type When = '' | 'Then';
 
@@ -84,7 +87,7 @@ function working(values: Values, out: Record<string, Output>): WorkingLine[] {
   const kg = (name: string, x: number) => sign(name, x, 'density', 'kg/m3');
   const [now, then] = [kg('ρ', si('density')), kg('ρ_0', si('densityThen'))];
   const area = sign('a', si('area'), 'share', '1');
-  const lines = [line('Area of the jet, for the same mixture', area, root(over(now, then)))];
+  const lines = [line('Area of the jet, for the same mixture', area, half(over(now, then)))];
   if (!reader(values)('humidity', 0)) {
     const R = sign('R', 287.05287, 'count', 'n', 6);
     const T = sign('T', reader(values)('temperature'), 'temperature', 'K', 5);
@@ -99,7 +102,7 @@ function working(values: Values, out: Record<string, Output>): WorkingLine[] {
   if (out['jet']) {
     const j = sign('j_0', reader(values)('jet'), 'count', 'n');
     lines.push(
-      line('Jet', sign('j', out['jet'].si, 'count', 'n'), times(j, byFlow(values) ? area : root(area))),
+      line('Jet', sign('j', out['jet'].si, 'count', 'n'), times(j, byFlow(values) ? area : half(area))),
     );
   }
   return lines;
