@@ -130,9 +130,9 @@ function notes(values: Values, out: Record<string, Output>): string[] {
     heatTo &&
       (heatTo.si <= v('room', REFERENCE)
         ? 'It goes in cold.'
-        : `Heat the outer part right through to ${celsius(heatTo.si)}: the inner drops in with ${um(v('gap'))} to spare, for as long as both keep their temperatures.`),
+        : `Heat the outer part right through to ${celsius(heatTo)}: the inner drops in with ${um(v('gap'))} to spare, for as long as both keep their temperatures.`),
     heatTo &&
-      heatTo.si > BEARING_LIMIT &&
+      heatTo.si + (heatTo.pm ?? 0) > BEARING_LIMIT &&
       'That is above about 120 °C, where bearings and hardened alloys begin to change (common practice): ask the maker, chill the inner part, or press it.',
     'A piston is not one temperature: its crown grows most, so pistons are turned tapered and oval. The maker’s clearance comes first.',
   ];
