@@ -1,10 +1,8 @@
 import type { Output, Values, WorkingLine } from './contract.ts';
 import { reader } from './field-values.ts';
-import { printer } from './print-figure.ts';
+import { percent } from './pull-chart.ts';
 import { roadOf } from './vehicle-on-road.ts';
 import { add, arctangent, cosine, line, num, over, power, sign, sine, times } from './working.ts';
-
-const percent = printer('slope', '%', 2);
 
 /** The formulas of the forces at one speed on one slope; none where no speed is asked. */
 export function hillsWorking(values: Values, out: Record<string, Output>): WorkingLine[] {

@@ -1,27 +1,14 @@
 import type { Figure } from './contract.ts';
-import { fromSi, type Quantity, toSi, type UnitId, unitSymbol, unitsOf } from './units.ts';
+import { fromSi, type Quantity, SPELLINGS, toSi, type UnitId, unitSymbol, unitsOf } from './units.ts';
 
 export type Reading = { ok: true; figure: Figure; unit: UnitId } | { ok: false; message: string };
-
-/** Spellings that differ from a unit's id by more than case, dots, blanks, a raised figure and the plural's s. */
-const SPELLINGS: Readonly<Record<string, string>> = Object.fromEntries(
-  `in " inch inche|ft ' foot feet|m metre meter|mm millimetre millimeter|mi mile|l litre liter|cm3 cc ccm|gal gallon|pt pint
-|qt quart|floz oz fluidounce fluidoz|deg ° degree|turn rev|s sec second|min minute|h hour|km/h kmh kph|mph mi/h|rpm rev/min
-|lbfft lbft ftlb ftlbf|lbfin lbin|kgfm kgm|hp bhp|degc °c c|degf °f f|% percent`
-    .split('|')
-    .flatMap((row) => {
-      const [id = '', ...others] = row.trim().split(' ');
-      return others.map((other) => [other, id]);
-    }),
-);
 
 /** "US gallons", "gal. US" and the id "US gal" come to the same: usgal. */
 const squash = (text: string): string =>
   text
+    .normalize('NFKC')
     .toLowerCase()
     .replace(/imperial|british|\buk\b/, 'imp')
-    .replace(/²/g, '2')
-    .replace(/³/g, '3')
     .replace(/[\s.·*]/g, '')
     .replace(/^(.+)(us|imp)$/, '$2$1');
 
@@ -123,14 +110,15 @@ export function parseFigure(text: string, quantity: Quantity, fallback: UnitId):
     const unit = main.unit || (pm && !share && pm.unit) || fallback;
     const si = toSi(main.x, quantity, unit);
     if (!Number.isFinite(si) || !Number.isFinite(main.x)) throw '';
-    if (!pm) return { ok: true, figure: { si }, unit: unit };
+    if (!pm) return { ok: true, figure: { si }, unit };
     if (pm.x < 0) throw 'Write a ± without a sign of its own.';
     const pmUnit = (!share && pm.unit) || unit;
     const at = fromSi(si, quantity, pmUnit);
-    const ends = [at + pm.x, at - pm.x].map((end) => toSi(end, quantity, pmUnit));
-    const half = share ? (Math.abs(si) * pm.x) / 100 : Math.abs((ends[0] ?? 0) - (ends[1] ?? 0)) / 2;
+    const half = share
+      ? (Math.abs(si) * pm.x) / 100
+      : Math.abs(toSi(at + pm.x, quantity, pmUnit) - toSi(at - pm.x, quantity, pmUnit)) / 2;
     if (!Number.isFinite(half)) throw 'The ± is as large as the figure itself.';
-    return { ok: true, figure: { si, pm: half }, unit: unit };
+    return { ok: true, figure: { si, pm: half }, unit };
   } catch (message) {
     if (typeof message !== 'string') throw message;
     const sample = fallback === ':1' ? '25:1' : `12.5 ${unitSymbol(fallback)}`.trim();

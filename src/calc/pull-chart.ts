@@ -2,12 +2,13 @@ import { type Curve, chart } from './chart.ts';
 import type { Drawing, Values } from './contract.ts';
 import { gearsOf, rollOf } from './drive-line.ts';
 import { printer } from './print-figure.ts';
-import { climbForce, dragForce, highest, rollingForce } from './road-load.ts';
+import { dragForce, highest, holdForce } from './road-load.ts';
 import type { Point } from './svg.ts';
 import type { Tyre } from './tyre.ts';
 import { pullsOf, roadOf, slopesOf } from './vehicle-on-road.ts';
 
-const percent = printer('slope', '%', 2);
+/** A slope as road signs have it. */
+export const percent = printer('slope', '%', 2);
 
 /** Pull of each gear and resistance of each slope against road speed; none without engine and tyre. */
 export function pullChart(values: Values, tyre: Tyre | undefined): Drawing[] {
@@ -22,7 +23,7 @@ export function pullChart(values: Values, tyre: Tyre | undefined): Drawing[] {
     return { points, label: String(g + 1), labelAt: peak };
   });
   const slopes = slopesOf(values).map((slope): Curve => {
-    const hold = rollingForce(road, slope) + climbForce(road, slope);
+    const hold = holdForce(road, slope);
     const points = Array.from({ length: 21 }, (_, i): Point => {
       const v = (most * i) / 20;
       return [v * 3.6, hold + dragForce(road, v)];

@@ -117,8 +117,7 @@ interface Limits {
 }
 
 function readFigure(field: Limits & Partial<FigureField>, text: string): Figure | { wrong: string } {
-  const first = field.units[0];
-  if (first === undefined) return { wrong: 'This field has no unit.' };
+  const [first = 'n'] = field.units;
   const read = parseFigure(text, field.quantity, first);
   if (!read.ok) return { wrong: read.message };
   const { figure, unit } = read;
@@ -129,8 +128,8 @@ function readFigure(field: Limits & Partial<FigureField>, text: string): Figure 
     si >= (field.min ?? -Infinity) - slack && si <= (field.max ?? Infinity) + slack;
   const print = (si: number, u: UnitId) =>
     printFigure({ si }, field.quantity, u, 6)
-      .replace(/(\.\d*?)0+(?=\D|$)/, '$1')
-      .replace(/\.(?=\D|$)/, '');
+      // 10.500 is 10.5, and 10.000 is 10.
+      .replace(/\.0*(?=\D|$)|(?<=\.\d*)0+(?=\D|$)/, '');
   if (!inside(figure.si)) {
     const slip = field.units.find((u) => u !== unit && inside(toSi(x, field.quantity, u)));
     const [low, high] = [field.min, field.max].map((si) => (si === undefined ? '' : print(si, first)));

@@ -43,6 +43,10 @@ export const rollingForce = ({ mass_kg, rolling }: Road, slope: number): number 
 export const climbForce = ({ mass_kg }: Road, slope: number): number =>
   mass_kg * GRAVITY * slope * steep(slope);
 
+/** What a slope takes at any speed: rolling and climbing. */
+export const holdForce = (road: Road, slope: number): number =>
+  rollingForce(road, slope) + climbForce(road, slope);
+
 /** Drag of the air; a wind from behind that is faster than the vehicle pushes. */
 export const dragForce = ({ drag_m2, density_kgpm3, wind_mps }: Road, speed_mps: number): number => {
   const air = speed_mps + wind_mps;
@@ -58,7 +62,6 @@ export function slopeHeld({ mass_kg, rolling }: Road, pull_N: number): number | 
 /** Driving force of one gear at the speeds of the curve's rows, straight between them; rising speed. */
 export type Pull = readonly (readonly [speed_mps: number, force_N: number])[];
 
-export const lowest = (pull: Pull): number => pull[0]?.[0] ?? Number.NaN;
 export const highest = (pull: Pull): number => pull.at(-1)?.[0] ?? Number.NaN;
 
 /** Force at a speed: below the first row the clutch slips at that row's force; beyond the last there is none. */
@@ -94,7 +97,7 @@ function stretches(pull: Pull, road: Road): { from: number; to: number; a: numbe
  * @returns undefined where the gear cannot hold any speed on that slope
  */
 export function steadySpeed(pull: Pull, road: Road, slope: number): number | undefined {
-  const hold = rollingForce(road, slope) + climbForce(road, slope);
+  const hold = holdForce(road, slope);
   for (const { from, to, a, b, c } of stretches(pull, road).reverse()) {
     const rest = (v: number) => (a * v + b) * v + c - hold;
     if (rest(to) >= 0) return to;
@@ -117,7 +120,7 @@ export const greatestPull = (pull: Pull, road: Road): number =>
 /** The speed above which the higher gear pulls more: where the two forces cross, else the end of the lower gear. */
 export function changeSpeed(low: Pull, high: Pull): number {
   const end = highest(low);
-  const knots = [...low, ...high].map(([v]) => v).filter((v) => v >= lowest(high) && v <= end);
+  const knots = [...low, ...high].map(([v]) => v).filter((v) => v >= (high[0]?.[0] ?? end) && v <= end);
   const gain = (v: number) => (pullAt(high, v) ?? 0) - (pullAt(low, v) ?? 0);
   let from: number | undefined;
   for (const v of knots.sort((a, b) => a - b)) {

@@ -3,7 +3,7 @@ import { driveLineFaults, type Gear, gearsOf, rollOf, withTyre } from './drive-l
 import { reader, refusal, rowsOf } from './field-values.ts';
 import { hillsWorking } from './hills-working.ts';
 import { printer } from './print-figure.ts';
-import { pullChart } from './pull-chart.ts';
+import { percent, pullChart } from './pull-chart.ts';
 import {
   changeSpeed,
   climbForce,
@@ -62,7 +62,6 @@ function compute(values: Values, tyre: Tyre | undefined): Computed {
 
 const kmh = printer('speed', 'km/h');
 const bareKmh = printer('speed', 'km/h', 3, true);
-const percent = printer('slope', '%', 2);
 
 /** The gear with the highest steady speed on each slope; -1 where none holds it. */
 const fastest = (gears: readonly Gear[], out: Record<string, Output>, s: number): number =>

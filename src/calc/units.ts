@@ -181,6 +181,18 @@ export function unitSymbol(unit: UnitId): string {
   return SYMBOLS[unit] ?? unit;
 }
 
+/** Spellings that differ from a unit's id by more than case, dots, blanks, a raised figure and the plural's s. */
+export const SPELLINGS: Readonly<Record<string, string>> = Object.fromEntries(
+  `in " inch inche|ft ' foot feet|m metre meter|mm millimetre millimeter|mi mile|l litre liter|cm3 cc ccm|gal gallon|pt pint
+|qt quart|floz oz fluidounce fluidoz|deg ° degree|turn rev|s sec second|min minute|h hour|km/h kmh kph|mph mi/h|rpm rev/min
+|lbfft lbft ftlb ftlbf|lbfin lbin|kgfm kgm|hp bhp|degc °c c|degf °f f|% percent`
+    .split('|')
+    .flatMap((row) => {
+      const [id = '', ...others] = row.trim().split(' ');
+      return others.map((other) => [other, id]);
+    }),
+);
+
 /** The ids of a quantity's units, the commonest metric one first. */
 export function unitsOf(quantity: Quantity): readonly UnitId[] {
   return Object.keys(UNITS[quantity]) as UnitId[];

@@ -1,14 +1,13 @@
 import type { Values } from './contract.ts';
 import type { Gear } from './drive-line.ts';
-import { reader, rowsOf } from './field-values.ts';
+import { byFirst, reader, rowsOf } from './field-values.ts';
 import {
   airDensity,
-  climbForce,
   dragForce,
+  holdForce,
   type Pull,
   pullAt,
   type Road,
-  rollingForce,
   STANDARD_DENSITY,
 } from './road-load.ts';
 
@@ -29,11 +28,10 @@ export function roadOf(values: Values): Road {
 }
 
 /** Engine speed and torque, lowest speed first, from either curve. */
-function torqueRows(values: Values): [number, number][] {
-  const torque = rowsOf(values, 'torque').map(([w = 0, t = 0]): [number, number] => [w, t]);
-  const byPower = rowsOf(values, 'power').map(([w = 0, p = 0]): [number, number] => [w, p / w]);
-  return [...torque, ...byPower].sort((a, b) => a[0] - b[0]);
-}
+const torqueRows = (values: Values): number[][] =>
+  [...rowsOf(values, 'torque'), ...rowsOf(values, 'power').map(([w = 0, power = 0]) => [w, power / w])].sort(
+    byFirst,
+  );
 
 /** Pull of each gear; the engine's torque falls with the density of the air. */
 export function pullsOf(values: Values, gears: readonly Gear[], roll: number, road: Road): Pull[] {
@@ -43,7 +41,7 @@ export function pullsOf(values: Values, gears: readonly Gear[], roll: number, ro
   return rows.length < 2 || !(roll > 0)
     ? []
     : gears.map(({ overall }) =>
-        rows.map(([w, t]) => [(w * radius) / overall, (t * overall * share) / radius]),
+        rows.map(([w = 0, t = 0]) => [(w * radius) / overall, (t * overall * share) / radius]),
       );
 }
 
@@ -57,7 +55,7 @@ export function timeBetween(
 ): number | undefined {
   const v = reader(values);
   const [from, to, slope, pause] = [v('from', 0), v('to'), v('slope', 0), v('changeTime', 0)];
-  const hold = rollingForce(road, slope) + climbForce(road, slope);
+  const hold = holdForce(road, slope);
   const dv = (to - from) / STEPS;
   let [speed, time, gear] = [from, 0, -1];
   for (let step = 0; speed < to - dv * 1e-6; step++) {

@@ -43,20 +43,16 @@ export const line = (says: string, is: Sign, formula: Term): WorkingLine => ({ s
 /** How tightly an operator binds; a looser argument is bracketed. */
 const BINDS: Partial<Record<Op, number>> = { '+': 1, '-': 1, '*': 2, '/': 3, '^': 4 };
 
-const brackets = (parent: Op, arg: Term, at: number): boolean => {
-  if (arg.k !== 'op') return parent === '^' && at === 0 && arg.k === 'n' && arg.figure.includes('\u00a0');
-  const inner = BINDS[arg.op];
+/** Whether an argument needs brackets: as it binds, and, with figures put in, where its unit or its minus would mislead. */
+function brackets(parent: Op, arg: Term, at: number, figures: boolean): boolean {
   const outer = BINDS[parent];
-  if (inner === undefined) return parent === '^' && at === 0;
-  if (outer === undefined || parent === '/') return false;
-  return inner < outer || (parent === '-' && at > 0 && inner === 1) || (parent === '^' && at === 0);
-};
-
-/** A figure with its unit under a power, and a negative one behind an operator. */
-const figureBrackets = (parent: Op, arg: Term, at: number): boolean =>
-  arg.k === 'v' &&
-  BINDS[parent] !== undefined &&
-  ((parent === '^' && at === 0) || (at > 0 && arg.figure.startsWith('\u2212')));
+  const base = parent === '^' && at === 0;
+  if (arg.k === 'n') return base && arg.figure.includes('\u00a0');
+  if (arg.k === 'v') return figures && !!outer && (base || (at > 0 && arg.figure.startsWith('\u2212')));
+  const inner = BINDS[arg.op];
+  if (!inner) return base;
+  return !!outer && parent !== '/' && (base || inner < outer || (parent === '-' && at > 0 && inner === 1));
+}
 
 const mo = (text: string) => `<mo>${text}</mo>`;
 const mrow = (...inner: string[]) => `<mrow>${inner.join('')}</mrow>`;
@@ -82,9 +78,7 @@ export function termMathml(term: Term, figures: boolean): string {
   }
   const args = term.args.map((arg, i) => {
     const inner = termMathml(arg, figures);
-    const loose =
-      brackets(term.op, arg, i) || (figures && term.op !== '/' && figureBrackets(term.op, arg, i));
-    return loose ? mrow(mo('('), inner, mo(')')) : inner;
+    return brackets(term.op, arg, i, figures && term.op !== '/') ? mrow(mo('('), inner, mo(')')) : inner;
   });
   const [a = '', b = ''] = args;
   if (term.op === '/') return `<mfrac>${a}${b}</mfrac>`;
@@ -113,9 +107,8 @@ function termText(term: Term, figures: boolean): string {
   if (term.k === 'v') return figures ? term.figure : term.text + (term.sub ?? '');
   const args = term.args.map((arg, i) => {
     const loose =
-      brackets(term.op, arg, i) ||
-      (term.op === '/' && arg.k === 'op' && BINDS[arg.op] !== undefined) ||
-      (figures && figureBrackets(term.op, arg, i));
+      brackets(term.op, arg, i, figures) ||
+      (term.op === '/' && arg.k === 'op' && BINDS[arg.op] !== undefined);
     return loose ? `(${termText(arg, figures)})` : termText(arg, figures);
   });
   const [a = '', b = ''] = args;

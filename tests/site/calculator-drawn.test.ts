@@ -178,7 +178,9 @@ describe('Scripts', () => {
     },
   );
 
-  test.each(names)('%s loads at most 12.3 KB of them, compressed', (_title, { id }) => {
-    expect(scriptBytes(folder, `calculators/${id}`)).toBeLessThanOrEqual(12_600);
+  /** Pull, gears and tyre together are the longest arithmetic of all; every other page keeps to 12 KB. */
+  const most = (id: string) => (id === 'hills' ? 12_400 : 12_288);
+  test.each(names)('%s loads no more of them than is allowed, compressed', (_title, { id }) => {
+    expect(scriptBytes(folder, `calculators/${id}`)).toBeLessThanOrEqual(most(id));
   });
 });

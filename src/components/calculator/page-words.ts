@@ -5,7 +5,7 @@
  * everything stays where it is.
  */
 import type { Quantity, Scale } from '../../calc/units.ts';
-import { SYMBOLS, UNITS } from '../../calc/units.ts';
+import { SPELLINGS, SYMBOLS, UNITS } from '../../calc/units.ts';
 
 /** What a page carries for the scripts of one calculator. */
 export interface PageWords {
@@ -14,6 +14,8 @@ export interface PageWords {
   units: Partial<Record<Quantity, Record<string, Scale>>>;
   /** Of those units, as printed where that is not the id. */
   symbols: Record<string, string>;
+  /** Other ways to write them. */
+  spellings: Record<string, string>;
 }
 
 interface Spoken {
@@ -42,7 +44,10 @@ export function pageWords(calculator: string, quantities: readonly Quantity[]): 
   const units = Object.fromEntries(Object.entries(UNITS).filter(([quantity]) => wanted.has(quantity)));
   const ids = new Set(Object.values(units).flatMap((one) => Object.keys(one)));
   const symbols = Object.fromEntries(Object.entries(SYMBOLS).filter(([unit]) => ids.has(unit)));
-  return { said: spoken.said, units, symbols };
+  // "usgal" has the spellings of "gal".
+  const squashed = new Set([...ids].map((id) => id.toLowerCase().replace(/^(us|imp) |[\s.·*]/g, '')));
+  const spellings = Object.fromEntries(Object.entries(SPELLINGS).filter(([, id]) => squashed.has(id)));
+  return { said: spoken.said, units, symbols, spellings };
 }
 
 /** Path of the script that a calculator's sheet solves with, from the site's root; undefined in dev. */

@@ -1,5 +1,5 @@
 /** A sheet at work: reads its boxes, solves, draws the answer, and keeps the address, as the reader types. */
-import type { Answer, Field, Refusal, Solve } from '../../calc/contract.ts';
+import type { Answer, Field, InputError, Refusal, Solve } from '../../calc/contract.ts';
 import { printOutput } from '../../calc/print-figure.ts';
 import { stands, type Texts } from '../../calc/read-values.ts';
 import { answerParts } from './answer-parts.ts';
@@ -148,23 +148,20 @@ export async function startSheet(sheet: HTMLElement, facts: SheetFacts, solve: S
     part('address').textContent = new URL(address, location.href).href;
     clearTimeout(pause);
     pause = window.setTimeout(() => {
-      part('status').textContent = answer.ok
-        ? spoken()
-        : answer.errors.map((one) => `${labelOf(one.field)}${one.message}`).join(' ');
+      part('status').textContent = answer.ok ? spoken() : answer.errors.map(said).join(' ');
       if (facts.own) history.replaceState(null, '', address);
     }, PAUSE_ms);
   }
+  const said = ({ field, message }: InputError) => {
+    const label = fields.find((one) => one.name === field)?.label;
+    return label ? `${label}: ${message}` : message;
+  };
   /** The answer in one sentence, for those who listen: the first few figures. */
   const spoken = () =>
     [...part('results').children]
       .slice(0, 4)
       .map((one) => `${one.firstChild?.textContent}: ${one.querySelector('b')?.textContent}`)
       .join('; ');
-  function labelOf(name: string): string {
-    const label = fields.find((one) => one.name === name)?.label;
-    return label === undefined ? '' : `${label}: `;
-  }
-
   function tell(text: string): void {
     part('told').textContent = text;
     part('told').hidden = text === '';

@@ -16,11 +16,13 @@ const LONG = 14;
 const READ = `export const _said = {};
 export const UNITS = {};
 export const SYMBOLS = {};
+export const SPELLINGS = {};
 for (const one of document.querySelectorAll('[data-words]')) {
   const words = JSON.parse(one.textContent);
   Object.assign(_said, words.said);
   Object.assign(UNITS, words.units);
   Object.assign(SYMBOLS, words.symbols);
+  Object.assign(SPELLINGS, words.spellings);
 }
 `;
 
@@ -92,8 +94,9 @@ function withoutTables(code: string): string {
     if (from < 0 || to < 0) throw new Error('The tables of units are not where the scripts look for them.');
     return text.slice(0, from) + text.slice(to + end.length);
   };
-  const bare = cut(code, 'export const UNITS =', '} satisfies Record<string, Record<string, Scale>>;');
-  return `${cut(bare, 'export const SYMBOLS', ');\n\n')}\nexport { SYMBOLS, UNITS };\n`;
+  const few = cut(cut(code, 'const PRINTED', '};\n\n'), 'export const SPELLINGS', ');\n\n');
+  const bare = cut(few, 'export const UNITS =', '} satisfies Record<string, Record<string, Scale>>;');
+  return `${cut(cut(bare, 'const raised', ';\n\n'), 'export const SYMBOLS', ');\n\n')}\nexport { SPELLINGS, SYMBOLS, UNITS };\n`;
 }
 
 /**
@@ -145,7 +148,7 @@ export function wordsOfScripts(): Plugin {
       if (id.endsWith('/calc/units.ts')) code = withoutTables(code);
       const wants = [
         code.includes('_said[') && '_said',
-        id.endsWith('/calc/units.ts') && 'SYMBOLS, UNITS',
+        id.endsWith('/calc/units.ts') && 'SPELLINGS, SYMBOLS, UNITS',
       ].filter(Boolean);
       if (wants.length === 0) return undefined;
       return { code: `import { ${wants.join(', ')} } from '${WORDS}';\n${code}`, map: null };
