@@ -12,7 +12,7 @@ const row = (id: string, says: string, cylinders: number, strokes: number, hertz
     says,
     { cylinders: String(cylinders), strokes: String(strokes), frequency: `${hertz} Hz` },
     'speed',
-    [rpm, 'rpm', 1e-6],
+    [rpm, 'rpm', 0.05],
     ARITHMETIC,
   );
 
@@ -116,7 +116,7 @@ export const firingSpeed: Calculator = {
       'A four-stroke eight fires every 90°',
       { cylinders: '8', strokes: '4', speed: '3000' },
       'between',
-      [90, 'deg', 1e-9],
+      [90, 'deg', 0.05],
       'Even firing: common practice, no source',
       'common practice',
     ),

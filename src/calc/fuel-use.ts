@@ -18,7 +18,7 @@ const turned = (use: string, unit: UnitId, expected: number) =>
     `${use} is ${expected} ${unit === 'US mpg' ? 'miles a US gallon' : 'miles an imperial gallon'}`,
     { use },
     'use',
-    [expected, unit, 1e-4],
+    [expected, unit, 0.0001],
     EXACT,
   );
 
@@ -122,7 +122,7 @@ export const fuelUse: Calculator = {
       '24.29 L for 347 km',
       { fills: '347 km 24.29 L' },
       'use',
-      [7, 'L/100km', 5e-4],
+      [7, 'L/100km', 0.0005],
       'Fuel over distance: exact arithmetic',
     ),
     published(
@@ -130,7 +130,7 @@ export const fuelUse: Calculator = {
       '5 L and 10 L for 100 km each, joined',
       { fills: '100 5; 100 10' },
       'use',
-      [7.5, 'L/100km', 1e-9],
+      [7.5, 'L/100km', 0.0005],
       'Fuel over distance: exact arithmetic',
     ),
   ],

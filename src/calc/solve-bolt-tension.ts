@@ -48,7 +48,7 @@ function notes(values: Values, thread: Thread, out: Record<string, Output>): str
   const own = textOf(values, 'state') === 'own';
   const said = [
     high > 1 &&
-      `Where friction is least this reaches ${percent(high)} of the proof load of ${thread.name} ${textOf(values, 'grade')}: the bolt may stretch for good. Less torque, or a stronger bolt if the maker allows it.`,
+      `Where friction is least this reaches ${percent(high)} of the proof load of ${thread.name} ${textOf(values, 'grade')}: the bolt may stretch for good, or break. Less torque, or a stronger bolt if the maker allows it.`,
     !own &&
       'Most of the torque goes into friction under the head and in the thread. A torque wrench alone leaves the tension this uncertain; no cleverer arithmetic mends that.',
     own && !out['tension']?.pm && 'Give your nut factor a ±: without one the answer looks surer than it is.',
@@ -131,9 +131,9 @@ export function solve(values: Values): Answer | Refusal {
   const scatter = own ? 0 : (STATES[textOf(values, 'state') ?? 'oiled']?.[1] ?? 0);
   const outputs = spread((moved) => compute(moved, thread), { ...values, scatter: { si: 1, pm: scatter } });
   const share = outputs['share']?.si ?? 0;
-  const slip = `${thread.name} ${textOf(values, 'grade')} would break: this is ${percent(share)} of its proof load.`;
+  const slip = `${thread.name} ${textOf(values, 'grade')} would stretch for good or break: this is ${percent(share)} of its proof load.`;
   const broken = refusal({
-    [known]: share > 1.6 && `${slip} Is the unit N·m, kgf·m or lbf·ft, and the thread right?`,
+    [known]: share > 1.8 && `${slip} Is the unit N·m, kgf·m or lbf·ft, and the thread right?`,
   });
   if (broken) return broken;
   return {

@@ -70,7 +70,7 @@ describe('bolt tension', () => {
 
   test('a torque that breaks the bolt is refused, with the likely slip of unit', () =>
     expect(refusals({ ...M8, torque: '22 kgf m' })).toEqual([
-      'torque: M8 8.8 would break: this is 848 % of its proof load. Is the unit N·m, kgf·m or lbf·ft, and the thread right?',
+      'torque: M8 8.8 would stretch for good or break: this is 848 % of its proof load. Is the unit N·m, kgf·m or lbf·ft, and the thread right?',
     ]));
 
   test.each([
