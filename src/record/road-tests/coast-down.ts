@@ -154,6 +154,12 @@ interface Fitted {
 }
 
 const STEPS = [0.01, 0.0002, 0.05, 0.0002] as const;
+const START_STEP_mps = 0.01;
+/** The model is nearly straight in its parameters: after this many rounds the figures no longer move. */
+const ROUNDS = 8;
+
+/** How the model's speed at a sample changes with one parameter. */
+type SlopeOf = (parameters: readonly number[], column: number, at: number) => number;
 
 function fitTogether(cuts: readonly Cut[], given: CoastConditions): Fitted | undefined {
   const owner = cuts.flatMap((cut, run) => cut.times.map(() => run));
@@ -165,23 +171,31 @@ function fitTogether(cuts: readonly Cut[], given: CoastConditions): Fitted | und
     return speedAfter(coastingOf(parameters, way, given), parameters[SHARED + run] ?? 0, times[at] ?? 0);
   };
   const start = [0.8, 0.015, 0, 0, ...cuts.map((cut) => cut.speeds[0] ?? 0)];
+  const steps = [...STEPS, ...cuts.map(() => START_STEP_mps)];
+  const slopeOf: SlopeOf = (parameters, column, at) => {
+    const step = steps[column] ?? 0;
+    const moved = (by: number) => parameters.map((value, i) => (i === column ? value + by : value));
+    return (model(moved(step), at) - model(moved(-step), at)) / (2 * step);
+  };
   const found = levenbergMarquardt(
     { x: times.map((_, at) => at), y: speeds },
     (parameters) => (at) => model(parameters, at),
     {
       initialValues: start,
-      gradientDifference: [...STEPS, ...cuts.map(() => 0.01)],
-      centralDifference: true,
+      // A run's own start moves no other run, so most of the slopes are known to be nothing.
+      jacobianFunction: (parameters) => (at) =>
+        steps.map((_, column) =>
+          column < SHARED || column === SHARED + (owner[at] ?? 0) ? slopeOf(parameters, column, at) : 0,
+        ),
       damping: 1e-3,
-      maxIterations: 30,
+      maxIterations: ROUNDS,
       errorTolerance: 1e-9,
-      improvementThreshold: 1e-9,
     },
   ).parameterValues;
   if (!found.every(Number.isFinite)) return undefined;
   const left = speeds.map((speed, at) => speed - model(found, at));
   if (!left.every(Number.isFinite)) return undefined;
-  return spreadOf(cuts, found, left, model);
+  return spreadOf(cuts, found, left, slopeOf);
 }
 
 /** Going and coming, wind and slope change sign. */
@@ -199,23 +213,19 @@ function spreadOf(
   cuts: readonly Cut[],
   found: readonly number[],
   left: readonly number[],
-  model: (parameters: readonly number[], at: number) => number,
+  slopeAt: SlopeOf,
 ): Fitted | undefined {
-  const slopeOf = (column: number, step: number, at: number): number => {
-    const moved = (by: number) => found.map((value, i) => (i === column ? value + by : value));
-    return (model(moved(step), at) - model(moved(-step), at)) / (2 * step);
-  };
   let offset = 0;
   const parts = cuts.map((cut, run) => {
     const rows = cut.times.map((_, i) => offset + i);
     offset += rows.length;
-    const own = rows.map((at) => slopeOf(SHARED + run, 0.01, at));
+    const own = rows.map((at) => slopeAt(found, SHARED + run, at));
     const ownLength = own.reduce((sum, one) => sum + one * one, 0);
     const without = (column: readonly number[]) => {
       const share = column.reduce((sum, one, i) => sum + one * (own[i] ?? 0), 0) / ownLength;
       return column.map((one, i) => one - share * (own[i] ?? 0));
     };
-    const columns = STEPS.map((step, column) => without(rows.map((at) => slopeOf(column, step, at))));
+    const columns = STEPS.map((_, column) => without(rows.map((at) => slopeAt(found, column, at))));
     const rest = without(rows.map((at) => left[at] ?? 0));
     const jacobian = new Matrix(columns).transpose();
     const turned = jacobian.transpose();
