@@ -9,7 +9,7 @@ export default defineConfig({
           name: 'unit',
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/site/**'],
-          testTimeout: 30_000,
+          testTimeout: 120_000,
         },
       },
       {

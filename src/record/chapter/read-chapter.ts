@@ -92,12 +92,12 @@ class Walk {
       return step;
     }
     if (!Object.hasOwn(COMPONENTS, name)) {
-      const known = [...Object.keys(COMPONENTS), ...CALCULATOR_COMPONENTS.keys()];
-      const near = nearest(name, known);
+      const known = Object.keys(COMPONENTS);
+      const near = nearest(name, [...known, ...CALCULATOR_COMPONENTS.keys()]);
       this.#report.add(
         'chapters/component',
         element.place,
-        `There is no component ${shown(`<${name}>`)}. ${near ? `The nearest is "<${near}>".` : `Known are ${either(known, 'and')}.`}`,
+        `There is no component ${shown(`<${name}>`)}. ${near ? `The nearest is "<${near}>".` : `Known are ${either(known, 'and')}, and each calculator by its name.`}`,
       );
       return step;
     }
