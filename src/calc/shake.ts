@@ -94,7 +94,7 @@ export const shake: Calculator = {
   ],
   conventions: [
     'Ratios are turns of the driving part for one of the driven. No slip of clutch or tyre is counted.',
-    'A part fits where it lies within twice the joint ± of the figures, or within 10 % where none is given.',
+    'A part fits where it lies within twice the joint ± of the figures, a shake given without ± is taken as ± 5 %.',
   ],
   cautions: [
     'Do not look for a shake with a hand near a turning wheel or chain, nor by driving faster. Stop, switch off, chock, then look.',

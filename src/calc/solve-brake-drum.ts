@@ -5,7 +5,7 @@ import { drawing, lettering, path, r1, solid } from './svg.ts';
 import { type Computed, spread } from './uncertainty.ts';
 import { add, line, minus, sign, times } from './working.ts';
 
-const mm = printer('length', 'mm', 4);
+const mm = printer('length', 'mm', 5);
 const fine = printer('length', 'mm', 2);
 
 /**

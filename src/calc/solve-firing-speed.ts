@@ -73,12 +73,15 @@ export function solve(values: Values): Answer | Refusal {
   const tone = outputs['tone']?.si ?? 0;
   const could: [string, number][] = [
     ['every firing', per],
-    ['one cylinder alone, or one that fires differently', per / v('cylinders')],
+    ['one cylinder alone', per / v('cylinders')],
     ['the crank, once a turn', 1],
     ['every second firing', per / 2],
     ['twice the firings, an overtone', per * 2],
   ];
-  const kinds = [...new Map(could.map(([says, k]) => [k.toFixed(4), [says, k] as const])).values()];
+  const kinds = [...new Set(could.map(([, k]) => k))].map((k) => {
+    const names = could.filter(([, other]) => other === k).map(([says]) => says);
+    return [names.join('; or '), k] as const;
+  });
   const most = tone * 1.5;
   return {
     ok: true,
@@ -137,7 +140,7 @@ export function solve(values: Values): Answer | Refusal {
             label: `${printer('count', 'n', 2)(k)} a turn`,
             ...(i ? { dash: '4 3' } : {}),
           })),
-        marks: [{ at: [tone, (N / TURN) * 60], label: rpm(N) }],
+        marks: [{ at: [tone, (N / TURN) * 60], label: '' }],
       }),
     ],
   };

@@ -8,6 +8,7 @@ import { fromSi } from './units.ts';
 import { line, minus, over, sign, times } from './working.ts';
 
 const use = printer('use', 'L/100km');
+const few = printer('use', 'L/100km', 2);
 const litres = printer('volume', 'L');
 const km = printer('length', 'km');
 /** A use as it is plotted, L/100 km. */
@@ -79,8 +80,8 @@ function notes(values: Values, out: Record<string, Output>): string[] {
     singles.length > 1 &&
       wide > 0 &&
       (apart > 3 * wide
-        ? `The fills differ by ${use(apart)}, more than filling explains: load, road, weather, or a leak. Look under it.`
-        : `The fills differ by ${use(apart)}, which filling alone may explain.`),
+        ? `The fills differ by ${few(apart)}, more than filling explains: load, road, weather, or a leak. Look under it.`
+        : `The fills differ by ${few(apart)}, which filling alone may explain.`),
     singles.length === 1 &&
       'One fill says little: what was not filled to the brim counts in full. Join several.',
     out['toReserve'] &&

@@ -8,7 +8,7 @@ import { line, over, sign, times } from './working.ts';
 
 const hertz = printer('frequency', 'Hz');
 
-/** The ± taken, as a share, where the figures have none; twice the ± still fits. */
+/** The ± taken, as a share, of a shake that was given without one; twice the joint ± still fits. */
 const NEAR = 0.05;
 
 /** Part, multiple, how it is called. Multiples that a fault of such a part commonly makes. */
@@ -55,12 +55,12 @@ interface Match {
 function matches(values: Values, out: Record<string, Output>): Match[] {
   const v = reader(values);
   const felt = values['felt'];
-  const doubt = typeof felt === 'object' && 'si' in felt ? (felt.pm ?? 0) : 0;
+  const doubt = typeof felt === 'object' && 'si' in felt ? (felt.pm ?? NEAR * felt.si) : 0;
   return ORDERS.flatMap(([part, k, says]) => {
     const o = out[part];
     if (!o) return [];
     const f = o.si * k;
-    const pm = Math.hypot(doubt, (o.pm ?? 0) * k) || NEAR * f;
+    const pm = Math.hypot(doubt, (o.pm ?? 0) * k);
     return [{ says, f, off: f / v('felt') - 1, fits: Math.abs(f - v('felt')) <= 2 * pm }];
   }).sort((a, b) => a.f - b.f);
 }

@@ -29,7 +29,7 @@ export const speedCheck: Calculator = {
     figureField('distance', 'Measured distance', 'length', LENGTHS, [20, 2e5], {
       help: 'Between two marks, such as kilometre posts; from a map or a tape.',
       group: RUN,
-      start: '1 km ± 5 m',
+      start: '1000 ± 5 m',
       takesPm: true,
       optional: true,
     }),

@@ -58,8 +58,8 @@ describe('brake drum', () => {
     ));
 
   test('inches among millimetres, a lip, and a discard diameter below new are refused in plain words', () => {
-    expect(refusals({ ...DRUM, across: '160.1 150.5' })[0]).toMatch(/^across: 160.1 mm is far from/);
-    expect(refusals({ ...DRUM, across: '149.5 150.5' })[0]).toMatch(/^across: 149.5 mm is smaller than new/);
+    expect(refusals({ ...DRUM, across: '160.1 150.5' })[0]).toMatch(/^across: 160.10 mm is far from/);
+    expect(refusals({ ...DRUM, across: '149.5 150.5' })[0]).toMatch(/^across: 149.50 mm is smaller than new/);
     expect(refusals({ ...DRUM, discard: '149 mm' })).toEqual([
       'discard: The discard diameter must be larger than the new one.',
     ]);
