@@ -140,6 +140,8 @@ With errors in the author's files nothing is built and the last good site stays 
     await rm(next, { recursive: true, force: true });
     handOver({ content, reading, photos });
     process.env['OILWAY_CONTENT'] = content;
+    // Whatever the shell says: pages show some things only while writing.
+    process.env['NODE_ENV'] = 'production';
     try {
       await astroBuild({
         root: io.root,
