@@ -9,6 +9,8 @@ const COMMANDS: Record<string, () => Promise<{ command: Command }>> = {
   'new-series': () => import('./new-series.ts'),
   photos: () => import('./photos.ts'),
   'video-text': () => import('./video-text.ts'),
+  'write-up': () => import('./write-up.ts'),
+  desk: () => import('./desk.ts'),
   supporters: () => import('./supporters.ts'),
   'add-row': () => import('./add-row.ts'),
   'add-part': () => import('./add-part.ts'),

@@ -1,0 +1,174 @@
+/** How well the rules find what a careful editor marked in a text: recall and precision by kind. */
+
+import { hazard } from '../record/hazards/catalogue.ts';
+import { findHazards } from '../record/hazards/find.ts';
+import { draftOf } from './draft.ts';
+import { readSource } from './read/read-source.ts';
+
+export interface Labels {
+  quantities: { line: number; value: number; unit: string }[];
+  steps: number[];
+  faults: number[];
+  parts: number[];
+  costs: number[];
+  thanks: number[];
+  hazards: { line: number; id: string }[];
+}
+
+export interface Score {
+  right: number;
+  wanted: number;
+  told: number;
+}
+export type Scores = Record<keyof Labels, Score>;
+
+const FACTORS: Readonly<Record<string, readonly [base: string, size: number]>> = {
+  thou: ['m', 25.4e-6],
+  in: ['m', 0.0254],
+  mm: ['m', 1e-3],
+  cm: ['m', 1e-2],
+  m: ['m', 1],
+  km: ['m', 1e3],
+  ft: ['m', 0.3048],
+  mi: ['m', 1609.344],
+  L: ['l', 1],
+  mL: ['l', 1e-3],
+  cm3: ['l', 1e-3],
+  min: ['s', 60],
+  h: ['s', 3600],
+  s: ['s', 1],
+  kg: ['kg', 1],
+  g: ['kg', 1e-3],
+};
+const ALIAS: Readonly<Record<string, string>> = {
+  Nm: 'N m',
+  N·m: 'N m',
+  '°C': 'degC',
+  '°': 'deg',
+  l: 'L',
+  ml: 'mL',
+  litre: 'L',
+  hours: 'h',
+  turns: 'turn',
+  percent: '%',
+  'ft lbf': 'lbf ft',
+  'lb ft': 'lbf ft',
+  gallon: 'gal',
+  pint: 'pt',
+  ':1': 'ratio',
+  tooth: 'teeth',
+  mile: 'mi',
+  inch: 'in',
+};
+
+function same(a: { value: number; unit: string }, b: { value: number; unit: string }): boolean {
+  const [ua, ub] = [ALIAS[a.unit] ?? a.unit, ALIAS[b.unit] ?? b.unit];
+  const fa: readonly [string, number] = FACTORS[ua] ?? [ua, 1];
+  const fb: readonly [string, number] = FACTORS[ub] ?? [ub, 1];
+  return (
+    fa[0] === fb[0] &&
+    Math.abs(a.value * fa[1] - b.value * fb[1]) <= 1e-3 * Math.max(Math.abs(a.value * fa[1]), 1e-9)
+  );
+}
+
+export interface Found extends Labels {
+  spans: { kind: keyof Labels; from: number; to: number; words: string }[];
+}
+
+export function foundIn(name: string, text: string): Found {
+  const read = readSource({ name, text });
+  const { statements, steps } = draftOf([read], {});
+  const spans: Found['spans'] = [];
+  const found: Found = {
+    quantities: [],
+    steps: steps.map(({ line }) => line),
+    faults: [],
+    parts: [],
+    costs: [],
+    thanks: [],
+    hazards: [],
+    spans,
+  };
+  const once = (
+    kind: 'faults' | 'parts' | 'costs' | 'thanks',
+    line: number,
+    to: number,
+    words: string,
+  ): void => {
+    if (found[kind].includes(line)) return;
+    found[kind].push(line);
+    spans.push({ kind, from: line, to, words });
+  };
+  for (const one of statements) {
+    for (const { line, value, unit } of one.figures) found.quantities.push({ line, value, unit });
+    if (one.said.has('fault')) once('faults', one.line, one.lastLine, one.text);
+    if (one.said.has('part')) once('parts', one.line, one.lastLine, one.text);
+    if (one.said.has('cost'))
+      once(
+        'costs',
+        one.figures.find(({ unit }) => /^[A-Z]{3}$/.test(unit))?.line ?? one.line,
+        one.lastLine,
+        one.text,
+      );
+    if (one.said.has('thanks')) once('thanks', one.line, one.lastLine, one.text);
+  }
+  for (const [at, step] of steps.entries()) {
+    const last = Math.max(steps[at + 1]?.line ?? 0, step.line, ...step.statements.map((one) => one.lastLine));
+    for (const { hazard: id } of findHazards({
+      title: step.title,
+      text: step.statements.map((one) => one.text).join('\n'),
+    })) {
+      if (hazard(id)?.signal === 'NOTICE') continue;
+      found.hazards.push({ line: step.line, id });
+      spans.push({ kind: 'hazards', from: step.line, to: last, words: id });
+    }
+  }
+  return found;
+}
+
+const near = (a: number, b: number, by: number): boolean => Math.abs(a - b) <= by;
+
+/** Greedy one-to-one match. A finding's place is right on its line, or on any line of its statement; a step's within one line. */
+export function score(found: Found, labels: Labels): Scores {
+  const pair = <A, B>(wanted: readonly A[], told: readonly B[], fits: (a: A, b: B) => boolean): Score => {
+    const free = new Set(told.keys());
+    let right = 0;
+    for (const one of wanted) {
+      const hit = [...free].find((at) => fits(one, told[at] as B));
+      if (hit === undefined) continue;
+      free.delete(hit);
+      right += 1;
+    }
+    return { right, wanted: wanted.length, told: told.length };
+  };
+  const lines = (kind: 'faults' | 'parts' | 'costs' | 'thanks'): Score =>
+    pair(
+      labels[kind],
+      found[kind],
+      (a, b) =>
+        a === b ||
+        found.spans.some((span) => span.kind === kind && span.from === b && a >= span.from && a <= span.to),
+    );
+  const hazards: Score = {
+    right: labels.hazards.filter((one) =>
+      found.spans.some(
+        (span) =>
+          span.kind === 'hazards' &&
+          span.words === one.id &&
+          one.line >= span.from - 1 &&
+          one.line <= span.to + 1,
+      ),
+    ).length,
+    wanted: labels.hazards.length,
+    told: found.hazards.length,
+  };
+  return {
+    quantities: pair(labels.quantities, found.quantities, (a, b) => near(a.line, b.line, 0) && same(a, b)),
+    steps: pair(labels.steps, found.steps, (a, b) => near(a, b, 1)),
+    faults: lines('faults'),
+    parts: lines('parts'),
+    costs: lines('costs'),
+    thanks: lines('thanks'),
+    hazards,
+  };
+}

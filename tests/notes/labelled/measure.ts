@@ -1,0 +1,52 @@
+/** `node tests/notes/labelled/measure.ts FOLDER [--show]`: recall and precision by kind over a folder's texts; `--show` lists misses, for tuning texts only. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { foundIn, type Labels, type Scores, score } from '../../../src/notes/measure.ts';
+
+const [folder = '', show] = process.argv.slice(2);
+const KINDS = ['quantities', 'steps', 'faults', 'parts', 'costs', 'thanks', 'hazards'] as const;
+
+/** A label is a line, or an entry with a line; a kind may be named in the singular or plural. */
+function labelsOf(path: string): Labels {
+  const raw = JSON.parse(readFileSync(path, 'utf8')) as Record<string, unknown>;
+  const strange = Object.keys(raw).filter((key) => !['quantity', 'step', 'fault', 'part', 'cost', 'hazard', 'text', 'source', 'file', 'voice', 'note', ...KINDS].includes(key));
+  if (strange.length > 0) console.log(`keys that are not measured: ${strange.join(', ')}`);
+  const list = (kind: string): Record<string, unknown>[] => {
+    const found = raw[kind] ?? raw[kind.replace(/ies$/, 'y').replace(/s$/, '')] ?? [];
+    return (found as unknown[]).map((one) => (typeof one === 'number' ? { line: one } : (one as Record<string, unknown>)));
+  };
+  const line = (one: Record<string, unknown>): number => Number(one['line'] ?? one['at']);
+  return {
+    quantities: list('quantities').map((one) => ({ line: line(one), value: Number(one['value']), unit: String(one['unit']) })),
+    hazards: list('hazards').map((one) => ({ line: line(one), id: String(one['id'] ?? one['hazard']) })),
+    steps: list('steps').map(line), faults: list('faults').map(line), parts: list('parts').map(line), costs: list('costs').map(line), thanks: list('thanks').map(line),
+  };
+}
+
+const total = Object.fromEntries(KINDS.map((kind) => [kind, { right: 0, wanted: 0, told: 0 }])) as Scores;
+for (const name of readdirSync(folder).filter((one) => one.endsWith('.labels.json')).sort()) {
+  const stem = name.replace('.labels.json', '');
+  const text = readdirSync(folder).find((one) => one.startsWith(`${stem}.`) && one !== name) ?? '';
+  const found = foundIn(text, readFileSync(join(folder, text), 'utf8'));
+  const labels = labelsOf(join(folder, name));
+  const scores = score(found, labels);
+  for (const kind of KINDS) for (const key of ['right', 'wanted', 'told'] as const) total[kind][key] += scores[kind][key];
+  if (show !== '--show') continue;
+  console.log(`\n== ${text}`);
+  for (const kind of ['faults', 'parts', 'costs', 'thanks', 'steps'] as const) {
+    const fits = (a: number, b: number) => (kind === 'steps' ? Math.abs(a - b) <= 1 : a === b || found.spans.some((span) => span.kind === kind && span.from === b && a >= span.from && a <= span.to));
+    console.log(kind, 'missed', labels[kind].filter((a) => !found[kind].some((b) => fits(a, b))).join(' '), '| too many', found[kind].filter((b) => !labels[kind].some((a) => fits(a, b))).join(' '));
+  }
+  const text1 = (one: { line: number; value: number; unit: string }) => `${one.line}:${one.value} ${one.unit}`;
+  const told = found.quantities.map(text1);
+  const wanted = labels.quantities.map(text1);
+  console.log('quantities missed', wanted.filter((one) => !told.includes(one)).join(', '), '| too many', told.filter((one) => !wanted.includes(one)).join(', '));
+  console.log('hazards missed', labels.hazards.filter((one) => !found.spans.some((span) => span.kind === 'hazards' && span.words === one.id && one.line >= span.from - 1 && one.line <= span.to + 1)).map((one) => `${one.line}:${one.id}`).join(' '));
+}
+console.log('\nkind        recall  precision  F1      right/wanted/told');
+for (const kind of KINDS) {
+  const { right, wanted, told } = total[kind];
+  const recall = wanted ? right / wanted : 1;
+  const precision = told ? right / told : 1;
+  console.log(`${kind.padEnd(12)}${recall.toFixed(3)}   ${kind === 'hazards' ? '  —  ' : precision.toFixed(3)}      ${kind === 'hazards' ? '  —  ' : ((2 * recall * precision) / (recall + precision || 1)).toFixed(3)}   ${right}/${wanted}/${told}`);
+}
