@@ -118,6 +118,19 @@ export const scriptsOfSheets = {
   },
 };
 
+/** Numbers of the texts that a script asks for; what was `a ? _said[1] : _said[2]` may have become `_said[a ? 1 : 2]`. */
+function asked(code: string): number[] {
+  const numbers: number[] = [];
+  for (const { index, 0: start } of code.matchAll(/\b_said(?:\$\d+)?\[/g)) {
+    let end = index + start.length;
+    for (let open = 1; open > 0 && end < code.length; end++)
+      open += code[end] === '[' ? 1 : code[end] === ']' ? -1 : 0;
+    const inside = code.slice(index + start.length, end).match(/\b\d+\b/g) ?? [];
+    numbers.push(...inside.map(Number));
+  }
+  return numbers;
+}
+
 export function wordsOfScripts(): Plugin {
   const numbers = new Map<string, number>();
 
@@ -176,12 +189,7 @@ export function wordsOfScripts(): Plugin {
         const code = [...all]
           .flatMap((one) => Object.values(one.modules).map((module) => module.code ?? ''))
           .join('\n');
-        const said = Object.fromEntries(
-          [...code.matchAll(/\b_said(?:\$\d+)?\[(\d+)\]/g)].map(([, number]) => [
-            Number(number),
-            texts.get(Number(number)) ?? '',
-          ]),
-        );
+        const said = Object.fromEntries(asked(code).map((number) => [number, texts.get(number) ?? '']));
         const quantities = Object.keys(UNITS).filter(
           (quantity) => code.includes(`'${quantity}'`) || code.includes(`"${quantity}"`),
         );
