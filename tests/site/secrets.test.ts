@@ -25,6 +25,9 @@ const SECRETS = {
   "a photo's serial number": 'SN77311942',
   'a photo of a held chapter': 'copperwren',
   'a measurement in a held chapter': 'juniperlatch',
+  'a name and a file of a road-test track': 'heronsluice',
+  'a place of a road-test track': '46.913',
+  'a road test of a held chapter': 'larkspurgate',
 } as const;
 
 /** Adds one row to a CSV of the copy, cells given by heading, in the file's own columns. */
@@ -99,6 +102,33 @@ It says ${SECRETS['the text of a held chapter']} here.
     found: '1.00',
     unit: 'mm',
     source: 'measured',
+  });
+  const [track, where, unseen] = [
+    SECRETS['a name and a file of a road-test track'],
+    SECRETS['a place of a road-test track'],
+    SECRETS['a road test of a held chapter'],
+  ];
+  const points = Array.from(
+    { length: 50 },
+    (_, i) =>
+      `<trkpt lat="${where}${String(i * 9).padStart(4, '0')}" lon="-30.5"><time>2026-05-02T09:30:${String(i).padStart(2, '0')}Z</time></trkpt>`,
+  );
+  writeFileSync(
+    join(content, 'road-tests', `${track}.gpx`),
+    `<gpx version="1.1"><trk><name>${track}</name><trkseg>${points.join('')}</trkseg></trk></gpx>`,
+  );
+  addRow('road-tests.csv', {
+    test: 'planted',
+    chapter: '10-round-the-lane',
+    kind: 'cruise',
+    file: `${track}.gpx`,
+  });
+  addRow('road-tests.csv', {
+    test: 'unseen',
+    title: unseen,
+    chapter: '98-oxbowlantern-later',
+    kind: 'cruise',
+    file: `${track}.gpx`,
   });
   mkdirSync(join(content, 'notes'), { recursive: true });
   writeFileSync(join(content, 'notes', 'evening.md'), `- ${SECRETS['a rough note']}\n`);

@@ -49,6 +49,8 @@ export type CoastAnswer =
   | { ok: false; reason: string };
 
 const LEAST_SAMPLES = 10;
+/** Of one run; a finer recording is thinned out, as neighbours a few hundredths of a second apart say nothing new. */
+const MOST_SAMPLES = 400;
 /** Of one direction; with a single run nothing says how far two runs differ. */
 const LEAST_RUNS = 2;
 const WIDEST_GAP_s = 3;
@@ -137,9 +139,11 @@ function cutToRange({ samples, direction }: CoastRun, given: CoastConditions): C
     return `it rolls from ${kmh(first.speed_mps)} to ${kmh(last.speed_mps)} and so covers too little of ${kmh(given.to_mps)} to ${kmh(given.from_mps)}.`;
   if (kept.some((one, at) => at > 0 && one.time_s - (kept[at - 1]?.time_s ?? 0) > WIDEST_GAP_s))
     return `it has a hole of more than ${WIDEST_GAP_s} seconds.`;
+  const every = Math.ceil(kept.length / MOST_SAMPLES);
+  const used = kept.filter((_, at) => at % every === 0);
   return {
-    times: kept.map((one) => one.time_s - first.time_s),
-    speeds: kept.map((one) => one.speed_mps),
+    times: used.map((one) => one.time_s - first.time_s),
+    speeds: used.map((one) => one.speed_mps),
     way: direction === 'there' ? 1 : -1,
   };
 }

@@ -186,7 +186,36 @@ function coastingOf(runs: readonly ReadRun[], report: Report): NonNullable<RoadT
     from_mps: slowest.si,
     to_mps: fastest.si,
   };
-  return tell(fitCoastDown(known, conditions), conditions);
+  return tell(fitOnce(runs, known, conditions), conditions);
+}
+
+interface Fitting {
+  texts: readonly RunText[];
+  key: string;
+  answer: CoastAnswer;
+}
+
+/** By the first run's text, which stays the same object until its file changes: other edits fit nothing again. */
+const fittings = new WeakMap<RunText, Fitting>();
+
+function fitOnce(
+  runs: readonly ReadRun[],
+  known: readonly CoastRun[],
+  conditions: CoastConditions,
+): CoastAnswer {
+  const texts = runs.map((run) => run.text);
+  const key = JSON.stringify([conditions, known.map((run) => run.direction)]);
+  const [first] = texts;
+  const before = first && fittings.get(first);
+  if (
+    before?.key === key &&
+    before.texts.length === texts.length &&
+    before.texts.every((one, at) => one === texts[at])
+  )
+    return before.answer;
+  const answer = fitCoastDown(known, conditions);
+  if (first) fittings.set(first, { texts, key, answer });
+  return answer;
 }
 
 function shownRun(line: Line, text: RunText): RoadRun {

@@ -129,3 +129,22 @@ test('A single run back, a narrow range, a hole and too few points cannot tell',
 test('The air that runs are reckoned in is the standard one for altitude and temperature', () => {
   expect(airDensity(0, 303.15)).toBeCloseTo(1.1644, 3);
 });
+
+test('A recording of a hundred points a second is thinned out and tells the same', () => {
+  const runs = madeRuns({ ...world, noise_mps: 0 }, draws(4));
+  const fine = runs.map(({ samples, direction }) => ({
+    direction,
+    samples: samples.slice(1).flatMap((b, at) => {
+      const a = samples[at] ?? b;
+      return Array.from({ length: 50 }, (_, i) => ({
+        time_s: a.time_s + ((b.time_s - a.time_s) * i) / 50,
+        speed_mps: a.speed_mps + ((b.speed_mps - a.speed_mps) * i) / 50,
+      }));
+    }),
+  }));
+  const [one, other] = [fitCoastDown(runs, CONDITIONS), fitCoastDown(fine, CONDITIONS)];
+  if (!one.ok || !other.ok) throw new Error('The runs cannot tell.');
+  expect(other.samples).toBeLessThanOrEqual(6 * 400);
+  expect(other.drag_m2.value).toBeCloseTo(one.drag_m2.value, 2);
+  expect(other.rolling.value).toBeCloseTo(one.rolling.value, 4);
+});
