@@ -173,6 +173,79 @@ const CASES: Record<string, { given: Record<string, string>; outputs: string[] }
       outputs: ['outerGrowth', 'hot', 'heatTo'],
     },
   ],
+  cable: [
+    {
+      given: {
+        supply: '12 ± 0.2 V',
+        load: '45 ± 2 W',
+        length: '4.2 ± 0.2 m',
+        section: '2.5 mm2',
+        temperature: '40 ± 5 degC',
+        joints: '80 ± 10 mV',
+        limit: '3 %',
+      },
+      outputs: ['current', 'resistance', 'drop', 'share', 'atLoad', 'lost', 'needed'],
+    },
+  ],
+  'bolt-tension': [
+    {
+      given: { thread: 'M8', grade: '8.8', state: 'own', factor: '0.16 ± 0.008', torque: '22 ± 1 Nm' },
+      outputs: ['tension', 'share'],
+    },
+  ],
+  'speed-check': [
+    {
+      given: {
+        distance: '500 ± 1 m',
+        time: '39.6 ± 0.4 s',
+        indicated: '45 ± 1 km/h',
+        odoTrue: '20 ± 0.1 km',
+        odoShown: '20.6 ± 0.1 km',
+      },
+      outputs: ['speed', 'off', 'share', 'most', 'factor', 'odoShare'],
+    },
+  ],
+  'fuel-use': [
+    {
+      given: { use: '6.5 ± 0.2 L/100km', tank: '12 ± 0.1 L', reserve: '1.5 ± 0.1 L', now: '5 ± 0.2 L' },
+      outputs: ['use', 'range', 'toReserve', 'left'],
+    },
+  ],
+  'brake-drum': [
+    {
+      given: {
+        across: '150.42 ± 0.02; 150.55 ± 0.02',
+        fresh: '150 mm',
+        discard: '151 mm',
+        runOut: '0.1 ± 0.02 mm',
+        lining: '3.2 ± 0.1 mm',
+        liningLimit: '1.5 mm',
+      },
+      outputs: ['most', 'wear', 'left', 'clean', 'leftAfter', 'liningLeft'],
+    },
+  ],
+  'firing-speed': [
+    {
+      given: { cylinders: '2', strokes: '2', frequency: '25 ± 0.5 Hz' },
+      outputs: ['speed', 'firing', 'crank', 'one', 'time'],
+    },
+  ],
+  shake: [
+    {
+      given: {
+        road: '45 ± 1 km/h',
+        circumference: '1232 ± 6 mm',
+        sprocket: '16',
+        axle: '34',
+        links: '102',
+        gear: '1',
+        primary: '2.13',
+        cylinders: '2',
+        strokes: '2',
+      },
+      outputs: ['wheel', 'shaft', 'link', 'chain', 'engine', 'firing'],
+    },
+  ],
   premix: [
     {
       given: {
