@@ -48,7 +48,7 @@ function notes(values: Values, thread: Thread, out: Record<string, Output>): str
   const own = textOf(values, 'state') === 'own';
   const said = [
     high > 1 &&
-      `Where friction is least this reaches ${percent(high)} of the proof load of ${thread.name} ${textOf(values, 'grade')}: the bolt may stretch for good, or break. Less torque, or a stronger bolt if the maker allows it.`,
+      `Where friction is least this reaches ${percent(high)} of the proof load of ${thread.name} ${textOf(values, 'grade')}: the bolt may stretch for good, or break. Check class, thread and oil against the maker’s word. A torque that the maker gives stands, whatever is worked out here.`,
     !own &&
       'Most of the torque goes into friction under the head and in the thread. A torque wrench alone leaves the tension this uncertain; no cleverer arithmetic mends that.',
     own && !out['tension']?.pm && 'Give your nut factor a ±: without one the answer looks surer than it is.',
