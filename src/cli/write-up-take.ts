@@ -90,6 +90,8 @@ function lacks({ kind, row }: Kept): string | undefined {
     return 'It names no fault. Write the name of a file in faults/ behind "fault:".';
   if (kind === 'finding' && !row['fault'])
     return 'It names no fault. Write the name of a file in faults/ behind "fault:".';
+  if (kind === 'thanks' && row['name'] && !row['consent'])
+    return 'Ask whether they agree to be named, and write yes or no behind "consent:".';
   if (kind === 'thanks' && !row['name']) return 'No name is said. Write it behind "name:".';
   return undefined;
 }

@@ -137,6 +137,7 @@ async function planFor(
       texts: new Map(reads.map(({ source }) => [source.name, source.text])),
       ...(series ? { machine: series.machine.values } : {}),
     },
+    named: (series?.supporters ?? []).filter(({ consent }) => consent).map(({ name }) => name),
     unnamed: (series?.supporters ?? []).filter(({ consent }) => !consent).map(({ name }) => name),
   };
 }

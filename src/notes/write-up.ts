@@ -65,6 +65,8 @@ export interface Plan {
   currency: string;
   habits: Habits;
   around: Around;
+  /** Names of those who have agreed to be named: full name as in the register. */
+  named?: readonly string[];
   /** Names of those who have not agreed to be named. */
   unnamed?: readonly string[];
 }

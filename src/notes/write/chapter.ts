@@ -172,10 +172,10 @@ function unique(title: string, used: Set<string>): string {
   return one;
 }
 
-/** A paragraph as the chapter's reader will see it: marked figures are no words to it. */
+/** A paragraph as the chapter's reader will see it, marked figures in digits. */
 const readBack = (paragraph: string): string =>
   paragraph
-    .replace(/<Qty [^>]*>/g, '')
+    .replace(/<Qty of="([^"]*)" \/>/g, '$1')
     .replace(/&#(\d+);/g, (_, code: string) => String.fromCodePoint(Number(code)));
 
 const key = (title: string): string =>

@@ -31,6 +31,8 @@ export interface Proposal {
 }
 
 export interface For {
+  /** Those who have agreed to be named. */
+  named?: readonly string[];
   chapter: string;
   date: string;
   currency: string;
@@ -62,10 +64,10 @@ export function proposalsOf(draft: Draft, to: For): Proposal[] {
     const base = { chapter: to.chapter, date: to.date };
     const fault = said.get('fault');
     if (fault) {
-      const slugged = slug(short(one, 5)) || 'fault';
+      const slugged = slug(short(one, 5, fault)) || 'fault';
       add(one, 'fault', fault, {
         file: slugged,
-        title: capital(short(one, 7)),
+        title: capital(short(one, 7, fault)),
         system,
         symptom: wordsOf(one),
         severity: severityOf(one.text, area),
@@ -192,7 +194,7 @@ export function proposalsOf(draft: Draft, to: For): Proposal[] {
       }
     if (said.has('thanks'))
       add(one, 'thanks', said.get('thanks') ?? '', {
-        name: nameIn(one.text),
+        ...agreed(nameIn(one.text), to.named ?? []),
         kind: /\bpaid\b/.test(one.text.toLowerCase())
           ? 'paid'
           : /\b(?:lent|lend|lends|loan|borrowed)\b/.test(one.text.toLowerCase())
@@ -202,7 +204,6 @@ export function proposalsOf(draft: Draft, to: For): Proposal[] {
               : 'help',
         what: wordsOf(one),
         chapters: to.chapter,
-        consent: 'no',
       });
     for (const figure of one.figures) {
       if (figure.unit === 'km/h' || figure.unit === 'mph')
@@ -290,8 +291,14 @@ const nearText = (one: Statement, at: number): string => {
 };
 
 /** A few words that name a statement. */
-function short(one: Statement, most: number): string {
-  const text = wordsOf(one)
+function short(one: Statement, most: number, because = ''): string {
+  const pieces = wordsOf(one).split(/[,;:!?]\s|\.\s|\s(?:and|but|so)\s/);
+  const said =
+    because === ''
+      ? undefined
+      : pieces.find((piece) => piece.toLowerCase().includes(because) && piece.split(' ').length > 1);
+  const text = (said ?? wordsOf(one))
+    .trim()
     .replace(/^(?:and|so|but|right|okay|ok|now|then|well|there's|there is|it's|that's|the|a|an)\s+/gi, '')
     .replace(/^(?:the|a|an|and|so)\s+/i, '');
   const words = (/^[^,;.:!?(]*/.exec(text)?.[0] || text).split(' ').slice(0, most);
@@ -332,6 +339,14 @@ function nameIn(text: string): string {
     )?.[1] ??
     '';
   return /^(?:the|he|she|they|it|who|that|everybody|all|for|and|i|we)$/i.test(said) ? '' : capital(said);
+}
+
+/** Somebody who has agreed before is named as in the register; of anybody else the author has to ask. */
+function agreed(name: string, named: readonly string[]): { name: string; consent: string } {
+  const known = named.find(
+    (full) => name.length > 2 && full.toLowerCase().split(' ').includes(name.toLowerCase()),
+  );
+  return known ? { name: known, consent: 'yes' } : { name, consent: '' };
 }
 
 function severityOf(text: string, area: string | undefined): string {

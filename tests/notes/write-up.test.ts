@@ -1,0 +1,146 @@
+import { spawn } from 'node:child_process';
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { expect, test } from 'vitest';
+import { readSource } from '../../src/notes/read/read-source.ts';
+import { aWorkshop } from '../cli/a-workshop.ts';
+
+const MAIN = fileURLToPath(new URL('../../src/cli/main.ts', import.meta.url));
+const NOTES =
+  '# 14 march - tank\n\n- tank off, about 3 L of old petrol drained into the red can\n- tap weeps at the lever, leave it till spring\n- ordered: 2 cork seals 4.80 EUR\n- thanks to Berta for the compressor\n';
+
+function withNotes(text: string, name = 'evening.md') {
+  const shop = aWorkshop({});
+  mkdirSync(join(shop.root, 'content', 'notes'), { recursive: true });
+  const file = join(shop.root, 'content', 'notes', name);
+  writeFileSync(file, text);
+  const chapters = () => readdirSync(join(shop.root, 'content', 'chapters'));
+  const folder = () =>
+    join(
+      shop.root,
+      'content',
+      'chapters',
+      chapters().find((one) => existsSync(join(shop.root, 'content', 'chapters', one, 'write-up.json'))) ??
+        '',
+    );
+  return {
+    ...shop,
+    file,
+    chapters,
+    folder,
+    chapter: () => readFileSync(join(folder(), 'chapter.mdx'), 'utf8'),
+  };
+}
+
+test('notes become a held chapter that the check accepts, and nothing goes into a register', async () => {
+  const shop = withNotes(NOTES);
+  const names = shop.names();
+  const { code, out } = await shop.run('write-up', shop.file);
+  expect(code, out).toBe(0);
+  expect(shop.names()).toEqual(names);
+  expect(shop.chapter()).toContain('held: true');
+  expect(shop.chapter()).toContain('petrol-vapour');
+  const check = await shop.run('check');
+  expect(check.out + check.err).not.toContain(' error ');
+  shop.clear();
+});
+
+test('grown notes add what is new and leave the author’s edits alone', async () => {
+  const shop = withNotes(NOTES);
+  await shop.run('write-up', shop.file);
+  const path = join(shop.folder(), 'chapter.mdx');
+  writeFileSync(path, readFileSync(path, 'utf8').replace('about', 'very nearly'));
+  writeFileSync(shop.file, `${NOTES}- charged the battery at 2 A for six hours\n`);
+  const { out } = await shop.run('write-up', shop.file);
+  expect(out).toContain('Added');
+  expect(shop.chapter()).toContain('very nearly');
+  expect(shop.chapter()).toContain('Charge the battery');
+  const once = shop.chapter();
+  expect((await shop.run('write-up', shop.file)).out).toContain('Nothing is new');
+  expect(shop.chapter()).toBe(once);
+  writeFileSync(path, once.replace('held: true', 'held: false'));
+  writeFileSync(shop.file, `${NOTES}- charged the battery at 2 A for six hours\n- fitted the tap\n`);
+  const refused = await shop.run('write-up', shop.file);
+  expect(refused.code).toBe(1);
+  expect(refused.err).toContain('released');
+  shop.clear();
+});
+
+test('a proposal that the author marks goes to the end of its table, once', async () => {
+  const shop = withNotes(NOTES);
+  await shop.run('write-up', shop.file);
+  const path = join(shop.folder(), 'proposals.yaml');
+  writeFileSync(path, readFileSync(path, 'utf8').replace(/(kind: cost\n\s+accept: )no/, '$1yes'));
+  const name = shop.folder().split('/').at(-1) ?? '';
+  await shop.run('write-up', '--take', name);
+  await shop.run('write-up', '--take', name);
+  const ledger = shop.read('ledger.csv');
+  expect(ledger.match(/4\.80/g)).toHaveLength(1);
+  expect(shop.names()).not.toContain('supporters.csv.new');
+  shop.clear();
+});
+
+test('an empty file, a binary file and a file named twice are refused in words, with nothing written', async () => {
+  const shop = withNotes(' \n');
+  const before = shop.chapters();
+  expect((await shop.run('write-up', shop.file)).err).toContain('is empty');
+  writeFileSync(shop.file, Buffer.from([80, 0, 1, 2]));
+  expect((await shop.run('write-up', shop.file)).err).toContain('NUL byte');
+  expect((await shop.run('write-up', shop.file, shop.file)).err).toContain('named twice');
+  expect(shop.chapters()).toEqual(before);
+  shop.clear();
+});
+
+test('cues that overlap or run backward are told with their line, and their words kept', () => {
+  const text =
+    'WEBVTT\n\n00:01.000 --> 00:05.000\nwheel off\n\n00:04.000 --> 00:06.000\nhub off\n\n00:03.000 --> 00:02.000\ndrum off\n';
+  const { warnings, masked } = readSource({ name: 'a.vtt', text });
+  expect(warnings.map(({ line }) => line)).toEqual([6, 9]);
+  expect(masked).toContain('drum off');
+});
+
+test('killed at any moment, a write-up leaves a whole chapter or none', async () => {
+  const shop = withNotes(NOTES);
+  const content = join(shop.root, 'content');
+  let made = 0;
+  for (let n = 0; n < 50; n++) {
+    const file = join(content, 'notes', `n${n}.md`);
+    writeFileSync(file, NOTES.replace('tank', `tank ${n}`));
+    await new Promise<void>((done) => {
+      const child = spawn(process.execPath, [MAIN, 'write-up', file, '--content', content], {
+        stdio: 'ignore',
+      });
+      const timer = setTimeout(() => child.kill('SIGKILL'), 150 + ((n * 37) % 900));
+      child.on('exit', () => {
+        clearTimeout(timer);
+        done();
+      });
+    });
+    for (const name of shop
+      .chapters()
+      .filter((one) => existsSync(join(content, 'chapters', one, 'write-up.json')) || /tank/.test(one))) {
+      expect(readdirSync(join(content, 'chapters', name)).sort()).toEqual([
+        'chapter.mdx',
+        'proposals.yaml',
+        'write-up.json',
+      ]);
+    }
+    made = shop.chapters().filter((one) => /tank/.test(one)).length;
+  }
+  // Some were killed before they wrote and some came through, or nothing was tried.
+  expect(made).toBeGreaterThan(0);
+  shop.clear();
+}, 120_000);
+
+test('a transcript of 10 MB is read in less than ten seconds', () => {
+  const line =
+    'so the drum is scored and i measured it at one hundred and sixty point four millimetres and it leaks\n';
+  let text = '';
+  for (let at = 0; text.length < 10_000_000; at += 7)
+    text += `[${Math.floor(at / 60)}:${String(at % 60).padStart(2, '0')}] ${line}`;
+  const start = performance.now();
+  const read = readSource({ name: 'long.txt', text });
+  expect(read.blocks.length).toBeGreaterThan(1000);
+  expect(performance.now() - start).toBeLessThan(10_000);
+});
