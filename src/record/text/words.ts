@@ -28,5 +28,7 @@ export function meant(name: string, choices: Iterable<string>, none = 'There is 
   const near = nearest(name, all);
   if (near !== undefined) return `The nearest is "${near}".`;
   if (all.length === 0) return none;
+  const longer = all.filter((one) => name.length > 2 && one.startsWith(name));
+  if (longer.length > 0 && longer.length <= 10) return `Write ${either(longer.map((one) => `"${one}"`))}.`;
   return all.length <= 10 ? `Write ${either(all.map((one) => `"${one}"`))}.` : 'None is near to it.';
 }
