@@ -193,8 +193,8 @@ export const electricHazards: Hazard[] = [
     harm: 'A shock that throws your hand into something that turns, and can stop a weak heart. Coil and magneto give more than 10,000 volts, a magneto with no battery connected.',
     avoid: [
       'Touch no plug lead, cap, coil or magneto terminal while the engine turns, by any means.',
-      'Test with a closed spark gap tester clipped to ground; never hold a lead or plug in the hand, never lift a lead off a running engine.',
-      'Ground the lead before you reach for it; a charged condenser bites later.',
+      'Test with a closed spark gap tester clipped to earth; never hold a lead or plug in the hand, never lift a lead off a running engine.',
+      'Earth the lead before you reach for it; a charged condenser bites later.',
       'Keep out of it altogether with a pacemaker or a heart condition.',
       'No fuel or vapour near the spark.',
     ],

@@ -188,7 +188,7 @@ export const fuelHazards: Hazard[] = [
     harm: 'A jet of flame from the plug hole into face and hands. Turning a wet engine over blows fuel mist out of open cylinders, and the plug lead’s spark lights it.',
     avoid: [
       IGNITION_OFF,
-      'Ground every plug well away from the open holes, or use a closed spark gap tester with the plugs left in.',
+      'Earth every plug well away from the open holes, or use a closed spark gap tester with the plugs left in.',
       'Close the fuel tap, let a flooded cylinder dry with the plugs out, and only then turn it slowly by hand.',
       'Keep face, hands and rags out of the line of the plug holes.',
       EXTINGUISHER,

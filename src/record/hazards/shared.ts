@@ -6,7 +6,7 @@ export const EXTINGUISHER =
   'Keep a fire extinguisher for burning liquids (class B) within reach, between you and the way out.';
 export const DISCONNECT_BATTERY = 'Take the battery earth lead off first and put it on last.';
 export const RINGS_OFF = 'Take off rings, watch and anything on a chain.';
-export const IGNITION_OFF = 'Switch the ignition off and ground the plug leads to clean metal.';
+export const IGNITION_OFF = 'Switch the ignition off and earth the plug leads to clean metal.';
 export const HANDS_CLEAR =
   'Keep hands, hair, sleeves and tools clear of everything that turns; stop the engine before you reach in.';
 export const LET_IT_COOL = 'Let it cool until you can hold a bare hand close to it without feeling heat.';
