@@ -83,7 +83,8 @@ export function termMathml(term: Term, figures: boolean): string {
   const [a = '', b = ''] = args;
   if (term.op === '/') return `<mfrac>${a}${b}</mfrac>`;
   if (term.op === '^') return `<msup>${a}${b}</msup>`;
-  if (term.op === 'sqrt') return `<msqrt>${a}</msqrt>`;
+  // The drawn sign needs a font for formulas; without one, as on many phones, the root would vanish from the page.
+  if (term.op === 'sqrt') return mrow(mo('√'), mo('('), a, mo(')'));
   if (term.op === '*') return mrow(args.join(mo(figures ? '×' : '\u2062')));
   if (term.op === '+' || term.op === '-') return mrow(args.join(mo(term.op === '-' ? '\u2212' : '+')));
   const name = `<mi>${named(term.op)}</mi>`;

@@ -125,7 +125,8 @@ function asked(code: string): number[] {
     let end = index + start.length;
     for (let open = 1; open > 0 && end < code.length; end++)
       open += code[end] === '[' ? 1 : code[end] === ']' ? -1 : 0;
-    const inside = code.slice(index + start.length, end).match(/\b\d+\b/g) ?? [];
+    // A script may have 1000 written as 1e3.
+    const inside = code.slice(index + start.length, end).match(/\b\d+(?:e\d+)?\b/g) ?? [];
     numbers.push(...inside.map(Number));
   }
   return numbers;
