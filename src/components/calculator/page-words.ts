@@ -51,7 +51,7 @@ export function pageWords(calculator: string, quantities: readonly Quantity[]): 
 }
 
 /** Path of the script that a calculator's sheet solves with, from the site's root; undefined in dev. */
-export function solveScript(calculator: string): string | undefined {
+export function solveScript(calculator: string): `/${string}` | undefined {
   const script = (globalThis as Keeper)[SPOKEN]?.get(calculator)?.script;
   return script === undefined ? undefined : `/${script}`;
 }
