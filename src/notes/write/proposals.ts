@@ -40,7 +40,8 @@ export interface For {
 
 export function proposalsOf(draft: Draft, to: For): Proposal[] {
   const out: Proposal[] = [];
-  const ids = new Set<string>();
+  /** How often a stem was taken: the same words twice are two proposals. */
+  const taken = new Map<string, number>();
   const add = (
     one: Statement,
     kind: Kind,
@@ -52,9 +53,9 @@ export function proposalsOf(draft: Draft, to: For): Proposal[] {
       .update(`${kind}\n${one.source}\n${one.text}\n${more}`)
       .digest('hex')
       .slice(0, 8);
-    let id = stem;
-    for (let n = 2; ids.has(id); n++) id = `${stem}-${n}`;
-    ids.add(id);
+    const times = (taken.get(stem) ?? 0) + 1;
+    taken.set(stem, times);
+    const id = times === 1 ? stem : `${stem}-${times}`;
     out.push({ id, kind, place: `${one.source}:${one.line}`, words: wordsOf(one), because, row });
     return id;
   };
