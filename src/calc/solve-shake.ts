@@ -67,7 +67,7 @@ function matches(values: Values, out: Record<string, Output>): Match[] {
 
 function table(found: readonly Match[], felt: number): AnswerTable {
   const asks = felt > 0;
-  const heads = ['What turns', 'Hz', 'a minute', ...(asks ? ['against what is felt', ''] : [])];
+  const heads = ['What turns', 'Hz', 'a minute', ...(asks ? ['against what is felt', 'fits'] : [])];
   return {
     name: 'parts',
     caption: 'What turns how often at this road speed',
@@ -76,7 +76,7 @@ function table(found: readonly Match[], felt: number): AnswerTable {
       says,
       printer('frequency', 'Hz', 3, true)(f),
       printer('count', 'n', 3)(f * 60),
-      ...(asks ? [printer('share', '%', 2)(off), fits ? 'fits' : ''] : []),
+      ...(asks ? [printer('share', '%', 2)(off), fits ? 'yes' : ''] : []),
     ]),
   };
 }
