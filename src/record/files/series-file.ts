@@ -31,6 +31,11 @@ export const SERIES = {
     'Left empty: lines.',
   ),
   decimal: optional(choice(['comma', 'point']), 'Decimal mark', 'How you write 12.50 in content/.'),
+  gallon: optional(
+    choice(['imperial', 'US']),
+    'Gallon',
+    'Which gallon and pint your notes mean; left empty, a write-up asks.',
+  ),
   rate_max_days: optional(
     whole,
     'Oldest rate',
