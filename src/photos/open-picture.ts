@@ -97,8 +97,7 @@ export function inWords(error: unknown): string {
     if (error.code === 'EACCES') return 'may not be read. Look at its permissions.';
     if (error.code === 'ENOSPC') throw error;
   }
-  const text = error instanceof Error ? error.message : String(error);
-  if (/premature end|truncated|unexpected end|end of file/i.test(text))
-    return 'is cut off before its end. Copy it again from the camera.';
-  return `cannot be read to its end (${text.split('\n')[0]}). Export it again as JPEG.`;
+  // The decoder's own words are kept in one place for all pictures at work, so that one picture's may name another's fault.
+  // Its head was read, so what failed is the rest.
+  return 'is cut off before its end, or damaged there. Copy it again from the camera.';
 }

@@ -157,7 +157,7 @@ test('each broken picture is one problem that names its file, and the sound ones
   expect([...sets.keys()]).toEqual([sound]);
   expect(problems.map((one) => `${one.file} ${one.severity} ${one.rule} ${one.message}`).sort()).toEqual([
     'byte.jpg error chapters/picture The picture is no picture that can be read. Export it again as JPEG.',
-    'cut.jpg error chapters/picture The picture is cut off before its end. Copy it again from the camera.',
+    'cut.jpg error chapters/picture The picture is cut off before its end, or damaged there. Copy it again from the camera.',
     'drawing.jpg error chapters/picture The picture is a picture of the kind svg. Export it as JPEG.',
     'empty.jpg error chapters/picture The picture is empty. Copy it again from the camera.',
     'gone.jpg error chapters/picture The picture is not there. Copy it beside the chapter.',

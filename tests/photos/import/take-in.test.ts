@@ -210,7 +210,9 @@ test('each broken picture is told by its name, and the sound ones are taken in',
   const { text, code } = await run('--chapter', '1');
   expect(code).toBe(1);
   expect(text).toContain('byte.jpg is no picture that can be read. Export it again as JPEG.');
-  expect(text).toContain('cut.jpg is cut off before its end. Copy it again from the camera.');
+  expect(text).toContain(
+    'cut.jpg is cut off before its end, or damaged there. Copy it again from the camera.',
+  );
   expect(text).toContain('empty.jpg is empty. Copy it again from the camera.');
   expect(text).toContain('1 other file left alone: clip.mp4.');
   expect(pictures()).toHaveLength(2);
