@@ -99,7 +99,7 @@ export const boltTension: Calculator = {
     'Where the maker tightens by an angle or asks for new bolts, do that: this arithmetic has no say there.',
     'Cylinder heads, flywheels, brakes, steering and wheels: use the maker’s figure and order, and nothing else.',
   ],
-  hazards: [],
+  hazards: ['overstretched-bolt'],
   sources: [
     'ISO 898-1:2013, proof loads and stress areas of coarse and fine threads; in part from memory, each within 1 % of area × proof stress.',
     'Torque = K·F·d, K about 0.20, three quarters of the proof load for reused joints: Shigley, Mechanical Engineering Design, 8-27 and 8-30. K of 0.15 oiled: common practice.',

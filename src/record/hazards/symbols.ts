@@ -114,6 +114,13 @@ export const SYMBOLS = {
   },
   /** W012 Electricity */
   bolt: { means: 'Electricity', shape: 'warning', fill: 'M26 15l-8 14h5l-3.5 12 9.5-15h-5l5-11z' },
+  /** No sign of the standard. */
+  'broken-bolt': {
+    means: 'A bolt that breaks',
+    shape: 'warning',
+    fill: 'M17 34.500h14v5h-14zM21.300 35v-5.500l1.800 1.600 1.800-2.600 1.800 1.600v4.900zM23 26.800l1.400-8.300 5 .9-1.400 8.300-1.500-2-1.700 2.400z',
+    line: 'M18.500 29.500l-2.300-1.700M20.300 25.500l-1-2.600',
+  },
   spring: {
     means: 'Force stored in a spring',
     shape: 'warning',

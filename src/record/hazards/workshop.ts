@@ -219,6 +219,47 @@ export const workshopHazards: Hazard[] = [
     ],
   },
   {
+    id: 'overstretched-bolt',
+    signal: 'WARNING',
+    title: 'A bolt that stretches, snaps or works loose',
+    symbol: 'broken-bolt',
+    harm: 'Eyes and teeth lost to the piece that flies, hands that strike metal when the spanner lets go; later, on the road, a wheel, brake or steering part that comes off.',
+    avoid: [
+      'Use the vehicle maker’s torque, order and word on oil for that very joint: no figure worked out from a table stands in for it.',
+      'New bolts where the maker asks for them, and wherever one is necked, bent, rusted or of unknown class; the same class, thread and length, never a softer one.',
+      'Oil on a thread that is meant dry stretches the bolt at the same torque. Clean threads, and a torque wrench that has been checked.',
+      'One that turns on without growing tighter is stretching: stop, slacken it, renew it. Do not give it a last pull.',
+      'Pull towards you on a firm footing, no pipe over the handle; knuckles clear of what you would strike.',
+      FACE_OUT_OF_LINE,
+    ],
+    wear: ['glasses', 'work-gloves'],
+    ifItHappens: [
+      CUT_EYE,
+      BLEEDING,
+      'Do not drive on it: its neighbours carried its share, and are renewed with it as the maker asks.',
+    ],
+    callLicensed:
+      'A stud broken or pulled out of a casting, and any damaged thread of brakes, steering or wheels, goes to a licensed workshop.',
+    defersTo: 'the vehicle maker’s torque, tightening order, and word on oil and on new bolts',
+    sources: [
+      {
+        title:
+          'ISO 898-1, Mechanical properties of fasteners: proof loads, below which a bolt does not stretch for good',
+        publisher: 'International Organization for Standardization',
+        edition: '2013',
+        mark: 'memory',
+      },
+      PRACTICE('Maker’s torque; a bolt that has yielded is renewed; a long handle hides the feel'),
+    ],
+    coveredBy: ['tyres-rims'],
+    words: [
+      'bolt|bolts|stud|studs|nut|screw|capscrew + snap|snapped|sheared|shear off|shears|stretched|stretching|necked|necking|twisted off|yielded|yields|broke off|turned on and on|keeps turning|kept turning|pulling out of block|pulled out of block|pull out of casting|pulled out of casting|let go with bang - shear pin|shear bolt|snap ring|puller|order|@money|chain|belt|spring|drawing|bit',
+      'thread|threads + stripped|strip|pulled out|yield|stretched + bolt|stud|nut|torque|spanner|casting|block|hole - bare wire|strip down|stripped down|pipe thread|order|@money',
+      'overtorque|over torqued|overtighten|over tighten|over tightened|torque to yield|stretch bolt|stretch bolts|past its proof load|past proof load|tighten by angle|angle tightening - bearing|chain|belt',
+      'breaker bar|cheater bar|scaffold tube|scaffold pole|length of pipe|pipe over + bolt|nut|stud|spanner|wrench|handle|socket|lean|swing|heave - exhaust|order|@money',
+    ],
+  },
+  {
     id: 'heating-bearings',
     signal: 'CAUTION',
     title: 'Heating casings and bearings to fit them',

@@ -4,6 +4,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { describe, expect, test } from 'vitest';
+import { boltTension } from '../../../src/calc/bolt-tension.ts';
+import { calculators } from '../../../src/calc/index.ts';
 import { hazard, hazardIds, hazards } from '../../../src/record/hazards/catalogue.ts';
 import { rank } from '../../../src/record/hazards/hazard.ts';
 import { KIT, kitIds, kitOf } from '../../../src/record/hazards/kit.ts';
@@ -137,4 +139,16 @@ test('one more hazard is one entry: gate, note and catalogue follow', () => {
   } finally {
     rmSync(copy, { recursive: true, force: true });
   }
+});
+
+test('bolt tension shows the note of a bolt that gives way, and the maker’s torque comes first', () => {
+  expect(boltTension.hazards).toContain('overstretched-bolt');
+  const entry = hazard('overstretched-bolt');
+  expect(entry?.avoid[0]).toMatch(/^Use the vehicle maker’s torque/);
+  expect(entry?.defersTo).toMatch(/^the vehicle maker’s torque/);
+});
+
+test('every hazard that a calculator names stands in the catalogue', () => {
+  for (const one of calculators)
+    for (const id of one.hazards) expect(hazard(id), `${one.id}: ${id}`).toBeDefined();
 });
