@@ -1,0 +1,129 @@
+/** What a statement looks like to the weights: its words, the classes of the vocabulary that it meets, its figures and its place. */
+import type { Figure } from '../figures/find.ts';
+import { MONEY } from '../figures/unit-words.ts';
+import type { BlockKind } from '../read/source.ts';
+import { grammarOf } from './grammar.ts';
+import { hitsIn, type Phrases, phrasesOf } from './phrases.ts';
+import { BUYING, NO_THANKS, NOT_PAID, THANKS } from './vocabulary/business.ts';
+import { PLACES } from './vocabulary/places.ts';
+import { BEGINS, DEEDS, PUT_OFF, TRIED } from './vocabulary/work.ts';
+import { CURED, DOUBT, NOT_THE_MACHINE, WELL, WRONG } from './vocabulary/wrong.ts';
+import type { TaggedWord } from './words.ts';
+
+export interface Feature {
+  name: string;
+  /** First and last word that gave it; none for what is of the whole statement. */
+  at?: number;
+  length?: number;
+}
+
+const prefixed = (prefix: string, lists: Readonly<Record<string, string>>): Record<string, string> =>
+  Object.fromEntries(Object.entries(lists).map(([name, list]) => [`${prefix}${name}`, list]));
+
+let compiled: Phrases | undefined;
+const vocabulary = (): Phrases => {
+  compiled ??= phrasesOf({
+    ...prefixed('wrong ', WRONG),
+    well: WELL,
+    cured: CURED,
+    ...prefixed('doubt ', DOUBT),
+    'not the machine': NOT_THE_MACHINE,
+    ...prefixed('buying ', BUYING),
+    'not paid': NOT_PAID,
+    ...prefixed('thanks ', THANKS),
+    'no thanks': NO_THANKS,
+    deed: DEEDS,
+    begins: BEGINS,
+    'put off': PUT_OFF,
+    tried: TRIED,
+    ...prefixed('place ', PLACES),
+  });
+  return compiled;
+};
+
+/** What stands for a word: its stem, or "#" for a number. */
+const mark = (word: TaggedWord): string =>
+  word.pos === 'NUM' || /^\d/.test(word.text) ? '#' : word.text.length > 3 ? word.stem : word.text;
+
+export function featuresOf(
+  words: readonly TaggedWord[],
+  about: { kind: BlockKind; figures: readonly Figure[]; section?: string | undefined },
+): Feature[] {
+  const out: Feature[] = [];
+  const hits = hitsIn(words, vocabulary());
+  const first = new Map<string, Feature>();
+  for (const { name, at, length, denied } of hits) {
+    const plain = name.startsWith('place ') ? 'place' : name;
+    const full = denied && name.startsWith('wrong ') ? `${plain}, denied` : plain;
+    if (!first.has(full)) first.set(full, { name: `[${full}]`, at, length });
+  }
+  out.push(...first.values());
+  const has = (name: string): boolean => first.has(name);
+  const wrong = [...first.keys()].some((name) => name.startsWith('wrong ') && !name.endsWith('denied'));
+  if (wrong) {
+    out.push({ name: '[wrong]' });
+    for (const name of [
+      'doubt if',
+      'doubt might',
+      'doubt warned',
+      'doubt another time',
+      'not the machine',
+      'well',
+      'place',
+      'cured',
+      'deed',
+      'put off',
+    ])
+      if (has(name)) out.push({ name: `[wrong + ${name}]` });
+  }
+  if (hits.filter(({ name }) => name.startsWith('wrong ')).length > 2) out.push({ name: '[much wrong]' });
+  const money = about.figures.some(({ unit }) => MONEY.has(unit));
+  if (money) {
+    out.push({ name: '[money]' });
+    for (const name of ['not paid', 'buying paid', 'buying got', 'buying wanted', 'buying part'])
+      if (has(name)) out.push({ name: `[money + ${name}]` });
+  }
+  for (const name of ['buying got', 'buying wanted'])
+    if (has(name) && has('buying part')) out.push({ name: `[${name} + part]` });
+  if (about.figures.some(({ unit }) => !MONEY.has(unit))) out.push({ name: '[figure]' });
+  if (has('thanks person') && (has('thanks lent') || has('thanks helped')))
+    out.push({ name: '[person helped]' });
+  if (words.some(({ pos }, at) => pos === 'PROPN' && at > 0)) out.push({ name: '[name]' });
+  const grammar = grammarOf(words);
+  for (const name of grammar) {
+    out.push({ name: `[${name}]` });
+    if (wrong) out.push({ name: `[wrong + ${name}]` });
+  }
+  out.push({ name: `[kind ${about.kind}]` });
+  if (about.section)
+    for (const name of SECTIONS) if (name[1].test(about.section)) out.push({ name: name[0] });
+  const seen = new Set<string>();
+  let before = '^';
+  for (const [at, word] of words.entries()) {
+    if (word.pos === 'PUNCT' || word.pos === 'SPACE') {
+      before = ',';
+      continue;
+    }
+    const now = mark(word);
+    for (const [name, from, length] of [
+      [now, at, 1],
+      [`${before} ${now}`, Math.max(0, at - 1), 2],
+    ] as const)
+      if (!seen.has(name)) {
+        seen.add(name);
+        out.push({ name, at: from, length });
+      }
+    before = now;
+  }
+  return out;
+}
+
+/** What a heading over a statement says of it. */
+const SECTIONS: readonly (readonly [string, RegExp])[] = [
+  ['[under buying]', /want|buy|shop|need|bought|order|parcel|parts|arriv|came|post|list/],
+  ['[under money]', /cost|money|spent|paid|bill|total|price/],
+  ['[under thanks]', /thank|people|help|who/],
+  ['[under faults]', /fault|wrong|found|broken|trouble|problem|snag|worry|bad/],
+  ['[under not bought]', /not bought|looked at|left|turned down/],
+  ['[under next]', /next|to do|later|left over|still/],
+];

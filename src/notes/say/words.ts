@@ -1,0 +1,57 @@
+/** The words of a text with their stem and part of speech, by a tagger for English (wink-nlp with its small web model). */
+import model from 'wink-eng-lite-web-model';
+import winkNLP from 'wink-nlp';
+
+export interface TaggedWord {
+  /** In small letters. */
+  text: string;
+  stem: string;
+  /** Dictionary form: "drained" → "drain", "is" → "be". */
+  lemma: string;
+  /** Universal part of speech: NOUN, VERB, AUX, ADP … */
+  pos: string;
+  /** Offsets in the text. */
+  start: number;
+  end: number;
+  /** Behind a "no", "not" or "n't" of the same clause. */
+  denied: boolean;
+}
+
+let tagger: ReturnType<typeof winkNLP> | undefined;
+
+/** Loaded when first asked for: reading a series needs no tagger. */
+const nlp = (): ReturnType<typeof winkNLP> => {
+  tagger ??= winkNLP(model, ['pos', 'negation']);
+  return tagger;
+};
+
+export function taggedWords(text: string): TaggedWord[] {
+  const { its, readDoc } = nlp();
+  // A line's end is a blank like any other.
+  const tokens = readDoc(text.replace(/\s/g, ' ')).tokens();
+  // Stem and lemma need the model's tables, which the declared type leaves out.
+  const listed = (what: unknown): string[] => tokens.out(what as typeof its.value) as unknown as string[];
+  const values = tokens.out() as string[];
+  const stems = listed(its.stem);
+  const lemmas = listed(its.lemma);
+  const tags = tokens.out(its.pos) as string[];
+  const denials = tokens.out(its.negationFlag) as unknown as boolean[];
+  const out: TaggedWord[] = [];
+  let at = 0;
+  for (const [i, value] of values.entries()) {
+    const found = text.indexOf(value, at);
+    // The tagger may change a quote or a dash: such a word has the place of what follows the one before it.
+    const start = found < 0 || found > at + 400 ? at : found;
+    at = start + value.length;
+    out.push({
+      text: value.toLowerCase().replaceAll('’', "'"),
+      stem: stems[i] ?? '',
+      lemma: (lemmas[i] ?? '').toLowerCase(),
+      pos: tags[i] ?? '',
+      start,
+      end: at,
+      denied: denials[i] === true,
+    });
+  }
+  return out;
+}

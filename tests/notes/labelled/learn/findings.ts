@@ -1,0 +1,111 @@
+/** Learns from texts what their statements say, and tells how well on a text that was left out. */
+import type { Statement } from '../../../../src/notes/draft.ts';
+import { after, START, stepFeatures } from '../../../../src/notes/steps.ts';
+import { type Example, learn, type Penalty } from './logistic.ts';
+import { type Kind, meant, type Text } from './texts.ts';
+
+export interface Model {
+  bias: number;
+  words: Map<string, number>;
+}
+
+export const PENALTY: Readonly<Record<Kind, Penalty>> = {
+  faults: { l1: 0.0008, l2: 0.0004 },
+  parts: { l1: 0.0006, l2: 0.0004 },
+  costs: { l1: 0.0006, l2: 0.0004 },
+  thanks: { l1: 0.0006, l2: 0.0004 },
+  steps: { l1: 0.0008, l2: 0.0004 },
+};
+
+const sum = (features: readonly string[], { bias, words }: Model): number => features.reduce((total, name) => total + (words.get(name) ?? 0), bias);
+
+/** A lone word counts if it comes in two texts at least. */
+function common(texts: readonly Text[], of: (text: Text) => Iterable<readonly string[]>): (name: string) => boolean {
+  const seen = new Map<string, Set<string>>();
+  for (const text of texts)
+    for (const features of of(text))
+      for (const name of features) {
+        const where = seen.get(name) ?? new Set();
+        seen.set(name, where.add(text.name));
+      }
+  return (name) => name.startsWith('[') || (seen.get(name)?.size ?? 0) >= 2;
+}
+
+const HINT: Readonly<Record<Exclude<Kind, 'steps'>, RegExp>> = { faults: /^\[(?:wrong|much)/, parts: /^\[buying/, costs: /^\[(?:money|buying paid)/, thanks: /^\[thanks/ };
+
+export function learnFinding(texts: readonly Text[], kind: Exclude<Kind, 'steps'>): Model {
+  const keep = common(texts, (text) => text.features.values());
+  let model: Model | undefined;
+  for (let round = 0; round < 2; round++) {
+    const examples = texts.flatMap((text): Example[] => {
+      const likely = (one: Statement): number => {
+        const features = text.features.get(one) ?? [];
+        return model ? sum(features, model) : features.filter((name) => HINT[kind].test(name)).length;
+      };
+      const { yes, maybe } = meant(text, kind, likely);
+      return [...text.features].map(([one, features]) => ({ features: features.filter(keep), yes: yes.has(one), weight: yes.has(one) || !maybe.has(one) ? 1 : 0.3 }));
+    });
+    model = learn(examples, PENALTY[kind]);
+  }
+  return model ?? { bias: 0, words: new Map() };
+}
+
+export function learnSteps(texts: readonly Text[]): Model {
+  const told = (text: Text): { one: Statement; features: string[]; yes: boolean }[] => {
+    const { yes } = meant(text, 'steps', (one) => (one.work ? 2 : 0) + (one.opens ? 1 : 0));
+    let now = START;
+    return text.statements.flatMap((one) => {
+      const features = stepFeatures(one, now);
+      now = after(one, now, yes.has(one));
+      return text.features.get(one)?.length && one.kind !== 'task' && one.kind !== 'row' ? [{ one, features, yes: yes.has(one) }] : [];
+    });
+  };
+  const all = new Map(texts.map((text) => [text, told(text)]));
+  const keep = common(texts, (text) => (all.get(text) ?? []).map(({ features }) => features));
+  return learn(
+    [...all.values()].flat().map(({ features, yes }) => ({ features: features.filter(keep), yes, weight: 1 })),
+    PENALTY.steps,
+  );
+}
+
+export interface Score {
+  right: number;
+  wanted: number;
+  told: number;
+}
+
+/** Findings of a text at a threshold, against its labels. */
+export function scoreFinding(text: Text, kind: Exclude<Kind, 'steps'>, model: Model, from: number): Score & { missed: string[]; extra: string[] } {
+  const found = new Map<number, Statement>();
+  for (const [one, features] of text.features)
+    if (sum(features, model) >= from && (kind !== 'costs' || features.includes('[money]')) && !found.has(one.line)) found.set(one.line, one);
+  return compare(text, kind, [...found.values()], (label, one) => label >= one.line && label <= one.lastLine);
+}
+
+export function scoreSteps(text: Text, model: Model, from: number): Score & { missed: string[]; extra: string[] } {
+  let now = START;
+  const found: Statement[] = [];
+  for (const one of text.statements) {
+    const begins = (text.features.get(one)?.length ?? 0) > 0 && one.kind !== 'task' && one.kind !== 'row' && /[a-z]{2}/i.test(one.text) && sum(stepFeatures(one, now), model) >= from;
+    now = after(one, now, begins);
+    if (begins) found.push(one);
+  }
+  return compare(text, 'steps', found, (label, one) => Math.abs(label - one.line) <= 1);
+}
+
+function compare(text: Text, kind: Kind, found: readonly Statement[], fits: (line: number, one: Statement) => boolean): Score & { missed: string[]; extra: string[] } {
+  const free = new Set(found);
+  const missed: string[] = [];
+  for (const { line, words } of text.labels[kind]) {
+    const hit = [...free].find((one) => fits(line, one));
+    if (hit) free.delete(hit);
+    else missed.push(`${text.name}:${line} ${words ?? ''}`);
+  }
+  return {
+    right: text.labels[kind].length - missed.length,
+    wanted: text.labels[kind].length,
+    told: found.length,
+    missed,
+    extra: [...free].map((one) => `${text.name}:${one.line} ${one.text.slice(0, 160)}`),
+  };
+}
