@@ -8,6 +8,7 @@ import { type Deed, deedIn } from './say/deed.ts';
 import { type Feature, featuresOf } from './say/features.ts';
 import { placeOf, placesIn } from './say/place.ts';
 import { type Saying, tell } from './say/tell.ts';
+import { weighed } from './say/weights.ts';
 import { stepsOf } from './steps.ts';
 
 export interface Statement extends Clause {
@@ -51,15 +52,36 @@ export function draftOf(reads: readonly ReadSource[], habits: Habits): Draft {
   return { statements, steps: stepsOf(statements) };
 }
 
-const MARKS = new Set([
-  '[begins]',
-  '[put off]',
-  '[tried]',
-  '[doubt if]',
-  '[doubt another time]',
-  '[deed]',
-  '[place]',
-]);
+const MARKS = new Set(
+  [
+    'begins',
+    'put off',
+    'tried',
+    'cured',
+    'wrong',
+    'well',
+    'money',
+    'place',
+    'doubt if',
+    'doubt warned',
+    'doubt another time',
+    'thanks thanked',
+    'person helped',
+    'buying got',
+    'buying wanted',
+    'asked',
+    'ordered',
+    'done, without who',
+    'i do',
+    'you do',
+    'no verb',
+    'what it should be',
+    'a thing is so',
+    'a thing is a thing',
+    'a thing is something',
+    'a thing does not',
+  ].map((name) => `[${name}]`),
+);
 
 /** `watch` is shown each statement's features: for measuring and learning. */
 export function statementsOf(
@@ -97,7 +119,7 @@ export function statementsOf(
       const features =
         clause.kind === 'heading' || clause.kind === 'other'
           ? []
-          : featuresOf(words, { kind: clause.kind, figures: own, section });
+          : featuresOf(words, { kind: clause.kind, figures: own, section }, watch ? undefined : weighed);
       const one: Statement = {
         ...clause,
         source: read.source.name,

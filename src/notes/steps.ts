@@ -19,14 +19,23 @@ export interface Running {
   /** A heading stands between. */
   heading: boolean;
   first: boolean;
+  /** The statement before tells of work. */
+  worked: boolean;
 }
 
-export const START: Running = { words: 0, entry: false, statements: 0, heading: false, first: true };
+export const START: Running = {
+  words: 0,
+  entry: false,
+  statements: 0,
+  heading: false,
+  first: true,
+  worked: false,
+};
 
 const bucket = (value: number, ...at: readonly number[]): string =>
   String(at.filter((one) => value >= one).length);
 
-export function stepFeatures(one: Statement, now: Running): string[] {
+export function stepFeatures(one: Statement, now: Running, next?: Statement): string[] {
   const out: string[] = [`[kind ${one.kind}]`, `[${one.opens ? 'opens' : 'goes on'} ${one.kind}]`];
   const deed = one.work;
   if (deed)
@@ -38,10 +47,12 @@ export function stepFeatures(one: Statement, now: Running): string[] {
       deed.at < 4 ? '[deed early]' : '[deed late]',
     );
   if (deed && now.verb === deed.verb) out.push('[same verb]');
+  if (next?.work) out.push('[deed follows]', deed ? '[deed, deed follows]' : '[no deed, deed follows]');
+  if (next?.opens) out.push(`[last of its entry, ${one.opens ? 'opens' : 'goes on'}]`);
+  out.push(now.worked ? '[deed before]' : '[no deed before]');
+  if (one.figures.length > 0) out.push('[figure]', ...(deed ? ['[figure, deed]'] : []));
   for (const name of one.marks) out.push(`[${name}]`, ...(deed ? [`[${name}, deed]`] : []));
   if (one.opens) for (const name of one.marks) if (name === 'begins') out.push('[begins, opens]');
-  for (const saying of one.said.keys())
-    out.push(`[says ${saying}]`, ...(deed ? [`[says ${saying}, deed]`] : []));
   if (one.area) out.push('[place]');
   if (one.area && now.place && one.area !== now.place)
     out.push(
@@ -75,7 +86,12 @@ export function after(one: Statement, now: Running, begins: boolean): Running {
   const length = one.text.split(' ').length;
   const place = one.area ?? now.place;
   const verb = one.work?.verb ?? now.verb;
-  const said = { ...(place ? { place } : {}), ...(verb ? { verb } : {}), heading: false };
+  const said = {
+    worked: one.work !== undefined,
+    ...(place ? { place } : {}),
+    ...(verb ? { verb } : {}),
+    heading: false,
+  };
   if (begins)
     return {
       ...said,
@@ -96,11 +112,16 @@ export function after(one: Statement, now: Running, begins: boolean): Running {
 
 const CANNOT = new Set(['heading', 'row', 'other', 'task']);
 
-export function beginsStep(one: Statement, now: Running, weights: Weights = STEP_WEIGHTS): boolean {
+export function beginsStep(
+  one: Statement,
+  now: Running,
+  next?: Statement,
+  weights: Weights = STEP_WEIGHTS,
+): boolean {
   if (CANNOT.has(one.kind) || !/[a-z]{2}/i.test(one.text)) return false;
   return (
     weigh(
-      stepFeatures(one, now).map((name) => ({ name })),
+      stepFeatures(one, now, next).map((name) => ({ name })),
       weights,
     ) >= weights.from
   );
@@ -110,13 +131,24 @@ export function stepsOf(statements: readonly Statement[]): DraftStep[] {
   const steps: DraftStep[] = [];
   let step: DraftStep | undefined;
   let now = START;
-  for (const one of statements) {
+  for (const [at, one] of statements.entries()) {
     if (step && one.source !== step.source) {
       step = undefined;
       now = START;
     }
-    if (one.kind === 'heading') step = undefined;
-    const begins = beginsStep(one, now);
+    if (one.kind === 'heading' || isLabel(one)) {
+      one.home = { kind: 'heading' };
+      step = undefined;
+      now = { ...now, heading: true };
+      continue;
+    }
+    if (LATER.test(one.text)) {
+      // What is left for the next time ends the chapter and belongs to no step.
+      step = undefined;
+      one.home = { kind: 'prose' };
+      continue;
+    }
+    const begins = beginsStep(one, now, statements[at + 1]);
     now = after(one, now, begins);
     if (begins) {
       step = {
@@ -134,11 +166,23 @@ export function stepsOf(statements: readonly Statement[]): DraftStep[] {
   return steps;
 }
 
+const LATER =
+  /^\W*(?:so |and |right |okay |well )*(?:next (?:time|week|episode|up will|session)|tomorrow|to ?do\b|still to do|left to do)/i;
+
+/** A day or a place on a line of its own parts the notes as a heading does. */
+export const isLabel = (one: Statement): boolean =>
+  one.kind === 'prose' &&
+  one.opens &&
+  one.figures.length === 0 &&
+  one.said.size === 0 &&
+  !one.work &&
+  !/[.!?,]/.test(one.text) &&
+  one.text.split(' ').length <= 3;
+
 /** Sums, orders and thanks stand in the proposals; what tells of the work stands in its step. */
 function place(one: Statement, step: DraftStep | undefined, number: number): void {
   const { said, kind } = one;
-  if (kind === 'heading') one.home = { kind: 'heading' };
-  else if (kind === 'other' || !/[\p{L}\p{N}]/u.test(one.text)) one.home = { kind: 'not placed' };
+  if (kind === 'other' || !/[\p{L}\p{N}]/u.test(one.text)) one.home = { kind: 'not placed' };
   else if (kind === 'row') one.home = { kind: 'prose' };
   else if (one.chatter) one.home = { kind: 'not placed' };
   else if (said.has('thanks') || (said.has('cost') && !one.work && !said.has('fault')))

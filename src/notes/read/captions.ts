@@ -21,6 +21,7 @@ export function readCaptions(source: Source): ReadSource {
   let state: 'between' | 'words' | 'note' = 'between';
   let cue: { from: number; until: number } | undefined;
   let last = { from: -1, until: -1 };
+  let speaker = '';
   for (const line of text.split(/(?<=\n)/)) {
     const bare = line.replace(/[\r\n]+$/, '');
     const timing = TIMING.exec(bare);
@@ -60,6 +61,11 @@ export function readCaptions(source: Source): ReadSource {
         if (before && !/[.!?…]["'”’]?$/.test(masked.slice(before.start, before.end).trim()))
           before.goesOn = true;
         if (before && !same && cue.from - (endOf.get(before) ?? cue.from) > 2.5) before.goesOn = false;
+        // Somebody else speaks: WebVTT's voice tag, or the dash or the name that captions for the deaf put before it.
+        const voice = VOICE.exec(bare);
+        const name = voice?.[1] ?? voice?.[2] ?? '';
+        if (before && voice && (name === '' || name !== speaker)) before.goesOn = false;
+        if (voice) speaker = name;
         const block: Block = { kind: 'speech', start, end: start + trimmed.length, at: cue.from };
         endOf.set(block, cue.until);
         blocks.push(block);
@@ -82,6 +88,8 @@ export function readCaptions(source: Source): ReadSource {
   }
   return { source, kind: 'captions', masked, blocks, warnings };
 }
+
+const VOICE = /^\s*(?:<v(?:\.[^\s>]*)?\s+([^>]+)>|[-–—]\s|([A-Z][A-Z .'-]{1,24}):\s)/;
 
 const endOf = new WeakMap<Block, number>();
 

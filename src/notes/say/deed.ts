@@ -1,5 +1,7 @@
 /** The work that a statement tells of, as a step's title in the imperative: "I drained the old oil out" → "Drain the old oil". */
-import { DEEDS, PLAIN_DEEDS } from './vocabulary/work.ts';
+
+import { placesIn } from './place.ts';
+import { DEEDS, NOT_WORK, PLAIN_DEEDS } from './vocabulary/work.ts';
 import type { TaggedWord } from './words.ts';
 
 export interface Deed {
@@ -17,7 +19,9 @@ export interface Deed {
 const list = (words: string): Set<string> => new Set(words.split(/[,\s]+/).filter(Boolean));
 const VERBS = list(DEEDS);
 const PLAIN = list(PLAIN_DEEDS);
-const PARTICLES = list('off out up down back in on apart together over away through');
+const NO_WORK = list(NOT_WORK);
+const SHORT_PARTICLES = list('off out up down back in on apart together over away through');
+const PARTICLES = list('off out up down back in on apart together over away through under onto into round');
 /** Forms that the tagger's dictionary does not lead back. */
 const FORMS: Readonly<Record<string, string>> = {
   undid: 'undo',
@@ -57,24 +61,57 @@ const WITHOUT_ARTICLE = list(
 export function deedIn(words: readonly TaggedWord[]): Deed | undefined {
   if (/^(?:next|tomorrow|later|todo|still|remember|maybe|if|when|should)$/.test(words[0]?.text ?? ''))
     return undefined;
+  let vague: Deed | undefined;
   for (const [at, word] of words.entries()) {
-    const deed = verbAt(words, at) ?? (PARTICLES.has(word.text) ? bareAt(words, at) : undefined);
-    if (deed) return deed;
+    const deed =
+      verbAt(words, at) ?? (PARTICLES.has(word.text) ? (bareAt(words, at) ?? laidAt(words, at)) : undefined);
+    // Work on a named thing says more than "clean it" before it.
+    if (deed && deed.object !== '') return deed;
+    vague ??= deed;
   }
-  return undefined;
+  return vague;
 }
+
+/** "Trolley jack under the cross member", "primer on the tank": a thing of the shed and where it goes, without a verb. */
+function laidAt(words: readonly TaggedWord[], at: number): Deed | undefined {
+  const way = words[at]?.text ?? '';
+  const tool = words[at - 1]?.text ?? '';
+  if (!/^(?:under|on|in|over|onto|into|through|round)$/.test(way) || !LAID.has(tool)) return undefined;
+  const before = words.slice(Math.max(0, at - 5), at - 1);
+  if (before.some(({ pos, text }) => pos === 'VERB' || pos === 'AUX' || text === 'of' || text === 'no'))
+    return undefined;
+  const where = phraseAt(words, at + 1);
+  if (where.text === '') return undefined;
+  const title = tool === 'jack' ? `Jack up the ${where.text}` : `Put the ${tool} ${way} the ${where.text}`;
+  return { title, verb: tool === 'jack' ? 'jack' : 'put', told: 'bare', at, object: where.text };
+}
+
+const LAID = list(
+  'jack stands chocks primer undercoat topcoat paint grease gasket sealant clamp tray pan rag heat penetrating tape',
+);
 
 function verbAt(words: readonly TaggedWord[], at: number): Deed | undefined {
   const word = words[at];
   if (!word || !/^[a-z'-]+$/.test(word.text)) return undefined;
   const verb = FORMS[word.text] ?? word.lemma;
-  if (!VERBS.has(verb)) return undefined;
+  const known = VERBS.has(verb);
+  // A verb that the list does not have is work where a thing of the machine stands behind it.
+  if (!known && (word.pos !== 'VERB' || NO_WORK.has(verb) || !placesIn(words.slice(at + 1, at + 6)).length))
+    return undefined;
   const told = howTold(words, at, verb);
   if (!told) return undefined;
   let next = at + 1;
   const particle: string[] = [];
-  while (PARTICLES.has(words[next]?.text ?? '') && particle.length < 2)
-    particle.push(words[next++]?.text ?? '');
+  while (SHORT_PARTICLES.has(words[next]?.text ?? '') && particle.length < 2) {
+    const way = words[next]?.text ?? '';
+    if (
+      /^(?:in|on|over|through)$/.test(way) &&
+      /^(?:DET|NOUN|PROPN|NUM|ADJ)$/.test(words[next + 1]?.pos ?? '')
+    )
+      break;
+    particle.push(way);
+    next += 1;
+  }
   let object = phraseAt(words, next);
   let pronoun = '';
   if (object.text === '') {
@@ -84,24 +121,43 @@ function verbAt(words: readonly TaggedWord[], at: number): Deed | undefined {
     const before = told === 'done' || told === 'ordered' ? phraseBefore(words, at) : '';
     if (!pronoun && before) object = { text: before, end: next };
   }
-  if (object.text !== '' || pronoun !== '')
-    for (
-      let k = Math.max(object.end, next), most = k + 2;
-      k < most && PARTICLES.has(words[k]?.text ?? '') && words[k]?.pos !== 'NOUN';
-      k++
-    ) {
-      // "in" and "on" before a thing lead to a place; alone they say what was done.
-      if (
-        /^(?:in|on|over|through)$/.test(words[k]?.text ?? '') &&
-        /^(?:DET|NOUN|PROPN|NUM|ADJ|PRON)$/.test(words[k + 1]?.pos ?? '')
-      )
-        break;
-      particle.push(words[k]?.text ?? '');
-    }
+  const wentTo =
+    object.text !== '' || pronoun !== ''
+      ? whereTo(words, Math.max(object.end, next))
+      : { particles: [], to: '' };
   if (PLAIN.has(verb) && phraseAt(words, next - (pronoun ? 1 : 0)).text === '' && !pronoun) return undefined;
   if (object.text === '' && !pronoun && told === 'done' && word.pos === 'NOUN') return undefined;
-  return { title: titleOf(verb, particle, object.text, pronoun), verb, told, at, object: object.text };
+  return {
+    title: titleOf(verb, [...particle, ...wentTo.particles], object.text, pronoun, wentTo.to),
+    verb,
+    told,
+    at,
+    object: object.text,
+  };
 }
+
+/** Behind what was worked on: "back on", "off", or a short "into the pan". */
+function whereTo(words: readonly TaggedWord[], from: number): { particles: string[]; to: string } {
+  const particles: string[] = [];
+  let k = from;
+  for (; k < from + 2 && PARTICLES.has(words[k]?.text ?? ''); k++) {
+    const way = words[k]?.text ?? '';
+    const place = phraseAt(words, k + 1);
+    const leads = /^(?:in|on|over|through|under|onto|into|round|to|from)$/.test(way);
+    if (leads && place.text !== '' && place.text.split(' ').length <= 3)
+      return { particles, to: `${way} ${withArticle(place.text)}` };
+    if (leads && /^(?:DET|NOUN|PROPN|NUM|ADJ)$/.test(words[k + 1]?.pos ?? '')) break;
+    particles.push(way);
+  }
+  const way = words[k]?.text ?? '';
+  const place = /^(?:to|from|into|onto)$/.test(way) ? phraseAt(words, k + 1) : undefined;
+  if (place && place.text !== '' && place.text.split(' ').length <= 3 && !/\d/.test(place.text))
+    return { particles, to: `${way} ${withArticle(place.text)}` };
+  return { particles, to: '' };
+}
+
+const withArticle = (thing: string): string =>
+  WITHOUT_ARTICLE.has(thing.split(' ')[0] ?? '') || /^\d/.test(thing) ? thing : `the ${thing}`;
 
 function howTold(words: readonly TaggedWord[], at: number, verb: string): Deed['told'] | undefined {
   const word = words[at];
@@ -143,7 +199,9 @@ function howTold(words: readonly TaggedWord[], at: number, verb: string): Deed['
   if (
     !last ||
     last.pos === 'PUNCT' ||
-    /^(?:and|then|now|so|right|okay|ok|first|also|you|i|we|just|next|go|finally|well|please)$/.test(last.text)
+    /^(?:and|then|now|so|right|okay|ok|first|also|you|i|we|just|next|go|finally|well|please|to|there|back|done|out|off)$/.test(
+      last.text,
+    )
   ) {
     if (word.pos === 'NOUN' && !/^(?:DET|PRON|NUM)$/.test(words[at + 1]?.pos ?? '') && last?.pos !== 'PRON')
       return undefined;
@@ -158,7 +216,9 @@ function bareAt(words: readonly TaggedWord[], at: number): Deed | undefined {
   if (!/^(?:off|out|apart|in|on|back|down|up)$/.test(way)) return undefined;
   const next = words[at + 1];
   const ends =
-    !next || next.pos === 'PUNCT' || /^(?:and|then|with|w|first|now|so|again|but|today)$/.test(next.text);
+    !next ||
+    next.pos === 'PUNCT' ||
+    /^(?:and|then|with|w|first|next|now|so|again|but|today|here)$/.test(next.text);
   if (
     !ends &&
     !(/^(?:off|apart)$/.test(way) && /^(?:NOUN|DET|ADJ)$/.test(next?.pos ?? '')) &&
@@ -166,11 +226,11 @@ function bareAt(words: readonly TaggedWord[], at: number): Deed | undefined {
   )
     return undefined;
   let from = at;
-  while (from > 0 && /^(?:NOUN|PROPN|ADJ|NUM)$/.test(words[from - 1]?.pos ?? '')) from -= 1;
+  while (from > 0 && inThing(words[from - 1])) from -= 1;
   if (from > 0 && /^(?:is|'s|are|was|were|comes?|came|goes|went)$/.test(words[from - 1]?.text ?? '')) {
     let k = from - 1;
     if (from !== at) return undefined;
-    while (k > 0 && /^(?:NOUN|PROPN|ADJ|NUM)$/.test(words[k - 1]?.pos ?? '')) k -= 1;
+    while (k > 0 && inThing(words[k - 1])) k -= 1;
     if (k === from - 1) return undefined;
     return bare(words.slice(k, from - 1), way, next, at);
   }
@@ -182,6 +242,12 @@ function bareAt(words: readonly TaggedWord[], at: number): Deed | undefined {
     return undefined;
   return bare(words.slice(from, at), way, next, at);
 }
+
+/** Part of a thing's name. "Mounts" and "plugs" look like verbs to a tagger. */
+const inThing = (word: TaggedWord | undefined): boolean =>
+  word !== undefined &&
+  (/^(?:NOUN|PROPN|ADJ|NUM)$/.test(word.pos) ||
+    (word.pos === 'VERB' && /s$/.test(word.text) && placesIn([word]).length > 0));
 
 function bare(
   things: readonly TaggedWord[],
@@ -250,14 +316,17 @@ function phraseBefore(words: readonly TaggedWord[], at: number): string {
   return things.map(({ text }) => text).join(' ');
 }
 
-function titleOf(verb: string, particle: readonly string[], object: string, pronoun: string): string {
-  const parts = [...new Set(particle)];
-  const first = object.split(' ')[0] ?? '';
-  const thing =
-    object === '' ? pronoun : WITHOUT_ARTICLE.has(first) || /^\d/.test(first) ? object : `the ${object}`;
-  // "Jack up the van", and "Take the wheel off" where one word says what goes.
-  const words = [verb, ...(thing.split(' ').length > 4 ? [...parts, thing] : [thing, ...parts])]
-    .filter(Boolean)
-    .join(' ');
-  return words.slice(0, 1).toUpperCase() + words.slice(1);
+function titleOf(
+  verb: string,
+  particle: readonly string[],
+  object: string,
+  pronoun: string,
+  to: string,
+): string {
+  const ways = [...new Set(particle)];
+  const thing = object === '' ? pronoun : withArticle(object);
+  // "Jack up the van", and "Take the wheel off" where few words say what goes.
+  const words = [verb, ...(thing.split(' ').length > 4 ? [...ways, thing] : [thing, ...ways]), to];
+  const title = words.filter(Boolean).join(' ');
+  return title.slice(0, 1).toUpperCase() + title.slice(1);
 }

@@ -45,9 +45,11 @@ const vocabulary = (): Phrases => {
 const mark = (word: TaggedWord): string =>
   word.pos === 'NUM' || /^\d/.test(word.text) ? '#' : word.text.length > 3 ? word.stem : word.text;
 
+/** `counts` tells which lone words and pairs are wanted: all of them while learning, those with a weight while reading. */
 export function featuresOf(
   words: readonly TaggedWord[],
   about: { kind: BlockKind; figures: readonly Figure[]; section?: string | undefined },
+  counts: (name: string) => boolean = () => true,
 ): Feature[] {
   const out: Feature[] = [];
   const hits = hitsIn(words, vocabulary());
@@ -109,7 +111,7 @@ export function featuresOf(
       [now, at, 1],
       [`${before} ${now}`, Math.max(0, at - 1), 2],
     ] as const)
-      if (!seen.has(name)) {
+      if (counts(name) && !seen.has(name)) {
         seen.add(name);
         out.push({ name, at: from, length });
       }

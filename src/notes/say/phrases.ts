@@ -18,7 +18,10 @@ export interface Hit {
 export type Phrases = ReadonlyMap<string, readonly Phrase[]>;
 
 /** Lists of phrases, parted by commas, under the name of their class. Indexed by the first word's text or stem. */
-export function phrasesOf(lists: Readonly<Record<string, string>>): Phrases {
+export function phrasesOf(
+  lists: Readonly<Record<string, string>>,
+  how: 'every inflection' | 'as written' = 'every inflection',
+): Phrases {
   const index = new Map<string, Phrase[]>();
   const put = (key: string, phrase: Phrase): void => {
     const known = index.get(key);
@@ -29,7 +32,7 @@ export function phrasesOf(lists: Readonly<Record<string, string>>): Phrases {
     for (const words of new Set(list.split(',').map((one) => one.replace(/\s+/g, ' ').trim()))) {
       if (words === '') continue;
       const parts = taggedWords(words).map(({ text, stem, lemma }) =>
-        text === lemma && text.length > 3 ? { text, stem } : { text },
+        how === 'every inflection' && text === lemma && text.length > 3 ? { text, stem } : { text },
       );
       const first = parts[0];
       if (!first) continue;

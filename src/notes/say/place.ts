@@ -16,7 +16,7 @@ let compiled: Phrases | undefined;
 
 /** Every thing named in a statement, in order; a longer name wins over a shorter one within it. */
 export function placesIn(words: readonly TaggedWord[]): Place[] {
-  compiled ??= phrasesOf(PLACES);
+  compiled ??= phrasesOf(PLACES, 'as written');
   const hits = hitsIn(words, compiled).sort((a, b) => a.at - b.at || b.length - a.length);
   const out: Place[] = [];
   let until = 0;

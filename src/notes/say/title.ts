@@ -1,6 +1,9 @@
 /** A step's title from the work that its statements tell of, with what "it" stands for put in, and titles that are alike told apart. */
 import type { DraftStep } from '../draft.ts';
 
+const FLOWS =
+  /^(?:petrol|fuel|mixture|coolant|antifreeze|oil|brake fluid|petroil|premix|paint|primer|spark|timing|voltage)$/;
+
 export function titles(steps: readonly DraftStep[]): void {
   const seen = new Map<string, number>();
   let thing: string | undefined;
@@ -11,13 +14,15 @@ export function titles(steps: readonly DraftStep[]): void {
     const chosen =
       (first?.work ? first : undefined) ?? works.find(({ work }) => work && work.object !== '') ?? works[0];
     const named = first?.thing ?? step.statements.find((one) => one.thing)?.thing;
-    const about = chosen?.thing ?? named ?? thing;
+    const solid = (one: string | undefined): string | undefined => (one && FLOWS.test(one) ? undefined : one);
+    const about = solid(chosen?.thing) ?? solid(named) ?? thing ?? named;
     const raw = chosen?.work
       ? withThing(chosen.work.title, chosen.work.object, about)
       : named
         ? `See to the ${named}`
         : 'See to it';
-    thing = named ?? thing;
+    // What flows is never the thing worked on next: "drained the petrol, rinsed with hot water" is the tank.
+    if (named && !FLOWS.test(named)) thing = named;
     const title = raw
       .replace(/[<>{}&"\\`]/g, '')
       .replace(/\s+/g, ' ')

@@ -83,7 +83,10 @@ export function turns(words: readonly TaggedWord[], from: number, to: number): [
 
 function freshAt(words: readonly TaggedWord[], i: number, length: number, verb: boolean): boolean {
   const word = words[i];
-  const before = words[i - 1];
+  // "and uh the plan": a filler parts nothing.
+  let k = i - 1;
+  while (k > 0 && words[k]?.pos === 'INTJ' && /^(?:uh|um|er|erm|hmm)$/.test(words[k]?.text ?? '')) k -= 1;
+  const before = words[k];
   const next = words[i + 1];
   if (!word || !before || !next || before.pos === 'PUNCT') return false;
   if (WAITING.has(before.text) || before.pos === 'DET' || before.pos === 'AUX' || before.pos === 'PART')
@@ -95,7 +98,7 @@ function freshAt(words: readonly TaggedWord[], i: number, length: number, verb: 
     !NOT_FRESH.get(word.text)?.test(next.text)
   )
     return true;
-  const acts = ahead(words, i + 1);
+  const acts = word.text.includes("'") || ahead(words, i + 1);
   if (LINKS.has(word.text)) {
     const subject =
       SUBJECTS.has(next.text) ||
@@ -107,10 +110,10 @@ function freshAt(words: readonly TaggedWord[], i: number, length: number, verb: 
       words.length - i >= 4
     );
   }
-  if (!verb || (before.pos === 'ADP' && length < 7)) return false;
+  if ((!verb && length < 12) || (before.pos === 'ADP' && length < 7)) return false;
   if (SUBJECTS.has(word.text) && !/^(?:that|this|these|those)$/.test(word.text))
     return (
-      length >= 6 &&
+      length >= (word.text.includes("'") ? 5 : 6) &&
       acts &&
       before.pos !== 'SCONJ' &&
       !(before.pos === 'NOUN' && /^(?:i|we|you|he|she|they)$/.test(word.text) && length < 9)

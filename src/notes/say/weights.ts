@@ -8,3 +8,7 @@ const { step, ...findings } = learned as Readonly<Record<Finding | 'step', Weigh
 
 export const WEIGHTS: Readonly<Record<Finding, Weights>> = findings;
 export const STEP_WEIGHTS: Weights = step;
+
+const known = new Set(Object.values(findings).flatMap(({ words }) => Object.keys(words)));
+/** Whether a word bears on any finding. */
+export const weighed = (name: string): boolean => known.has(name);

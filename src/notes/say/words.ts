@@ -25,15 +25,17 @@ const nlp = (): ReturnType<typeof winkNLP> => {
   return tagger;
 };
 
+/** Stems by word: a stem depends on the word alone, and a long source has few words that it has not used before. */
+const stems = new Map<string, string>();
+
 export function taggedWords(text: string): TaggedWord[] {
   const { its, readDoc } = nlp();
   // A line's end is a blank like any other.
   const tokens = readDoc(text.replace(/\s/g, ' ')).tokens();
   // Stem and lemma need the model's tables, which the declared type leaves out.
-  const listed = (what: unknown): string[] => tokens.out(what as typeof its.value) as unknown as string[];
+  const stem = its.stem as unknown as typeof its.value;
   const values = tokens.out() as string[];
-  const stems = listed(its.stem);
-  const lemmas = listed(its.lemma);
+  const lemmas = tokens.out(its.lemma as unknown as typeof its.value) as unknown as string[];
   const tags = tokens.out(its.pos) as string[];
   const denials = tokens.out(its.negationFlag) as unknown as boolean[];
   const out: TaggedWord[] = [];
@@ -43,9 +45,14 @@ export function taggedWords(text: string): TaggedWord[] {
     // The tagger may change a quote or a dash: such a word has the place of what follows the one before it.
     const start = found < 0 || found > at + 400 ? at : found;
     at = start + value.length;
+    let stemmed = stems.get(value);
+    if (stemmed === undefined) {
+      stemmed = String(tokens.itemAt(i).out(stem));
+      stems.set(value, stemmed);
+    }
     out.push({
       text: value.toLowerCase().replaceAll('’', "'"),
-      stem: stems[i] ?? '',
+      stem: stemmed,
       lemma: (lemmas[i] ?? '').toLowerCase(),
       pos: tags[i] ?? '',
       start,

@@ -14,11 +14,18 @@ export interface Penalty {
 /** A class of the vocabulary was thought out before; a lone word has to prove itself. */
 const costOf = (name: string): number => (name.startsWith('[') ? 0.25 : 1);
 
-export function learn(examples: readonly Example[], { l1, l2 }: Penalty, rounds = 250): { bias: number; words: Map<string, number> } {
+export function learn(
+  examples: readonly Example[],
+  { l1, l2 }: Penalty,
+  rounds = 250,
+): { bias: number; words: Map<string, number> } {
   const index = new Map<string, number>();
-  for (const { features } of examples) for (const name of features) if (!index.has(name)) index.set(name, index.size);
+  for (const { features } of examples)
+    for (const name of features) if (!index.has(name)) index.set(name, index.size);
   const names = [...index.keys()];
-  const rows = examples.map(({ features }) => Int32Array.from(new Set(features.map((name) => index.get(name) ?? 0))));
+  const rows = examples.map(({ features }) =>
+    Int32Array.from(new Set(features.map((name) => index.get(name) ?? 0))),
+  );
   const n = names.length;
   const cost = Float64Array.from(names, costOf);
   const count = examples.reduce((sum, one) => sum + one.weight, 0);
@@ -50,5 +57,10 @@ export function learn(examples: readonly Example[], { l1, l2 }: Penalty, rounds 
     w = next;
     t = t2;
   }
-  return { bias: w[n] ?? 0, words: new Map(names.map((name, k) => [name, w[k] ?? 0] as const).filter(([, weight]) => Math.abs(weight) > 1e-3)) };
+  return {
+    bias: w[n] ?? 0,
+    words: new Map(
+      names.map((name, k) => [name, w[k] ?? 0] as const).filter(([, weight]) => Math.abs(weight) > 1e-3),
+    ),
+  };
 }

@@ -1,6 +1,6 @@
 /** Learns from texts what their statements say, and tells how well on a text that was left out. */
-import type { Statement } from '../../../../src/notes/draft.ts';
-import { after, START, stepFeatures } from '../../../../src/notes/steps.ts';
+import type { Statement } from '../../../src/notes/draft.ts';
+import { after, START, stepFeatures } from '../../../src/notes/steps.ts';
 import { type Example, learn, type Penalty } from './logistic.ts';
 import { type Kind, meant, type Text } from './texts.ts';
 
@@ -17,10 +17,14 @@ export const PENALTY: Readonly<Record<Kind, Penalty>> = {
   steps: { l1: 0.0008, l2: 0.0004 },
 };
 
-const sum = (features: readonly string[], { bias, words }: Model): number => features.reduce((total, name) => total + (words.get(name) ?? 0), bias);
+const sum = (features: readonly string[], { bias, words }: Model): number =>
+  features.reduce((total, name) => total + (words.get(name) ?? 0), bias);
 
 /** A lone word counts if it comes in two texts at least. */
-function common(texts: readonly Text[], of: (text: Text) => Iterable<readonly string[]>): (name: string) => boolean {
+function common(
+  texts: readonly Text[],
+  of: (text: Text) => Iterable<readonly string[]>,
+): (name: string) => boolean {
   const seen = new Map<string, Set<string>>();
   for (const text of texts)
     for (const features of of(text))
@@ -31,7 +35,12 @@ function common(texts: readonly Text[], of: (text: Text) => Iterable<readonly st
   return (name) => name.startsWith('[') || (seen.get(name)?.size ?? 0) >= 2;
 }
 
-const HINT: Readonly<Record<Exclude<Kind, 'steps'>, RegExp>> = { faults: /^\[(?:wrong|much)/, parts: /^\[buying/, costs: /^\[(?:money|buying paid)/, thanks: /^\[thanks/ };
+const HINT: Readonly<Record<Exclude<Kind, 'steps'>, RegExp>> = {
+  faults: /^\[(?:wrong|much)/,
+  parts: /^\[buying/,
+  costs: /^\[(?:money|buying paid)/,
+  thanks: /^\[thanks/,
+};
 
 export function learnFinding(texts: readonly Text[], kind: Exclude<Kind, 'steps'>): Model {
   const keep = common(texts, (text) => text.features.values());
@@ -43,27 +52,36 @@ export function learnFinding(texts: readonly Text[], kind: Exclude<Kind, 'steps'
         return model ? sum(features, model) : features.filter((name) => HINT[kind].test(name)).length;
       };
       const { yes, maybe } = meant(text, kind, likely);
-      return [...text.features].map(([one, features]) => ({ features: features.filter(keep), yes: yes.has(one), weight: yes.has(one) || !maybe.has(one) ? 1 : 0.3 }));
+      return [...text.features].map(([one, features]) => ({
+        features: features.filter(keep),
+        yes: yes.has(one),
+        weight: yes.has(one) || !maybe.has(one) ? 1 : 0.3,
+      }));
     });
     model = learn(examples, PENALTY[kind]);
   }
   return model ?? { bias: 0, words: new Map() };
 }
 
-export function learnSteps(texts: readonly Text[]): Model {
+export function learnSteps(all_: readonly Text[]): Model {
+  const texts = all_.filter(({ bank }) => !bank);
   const told = (text: Text): { one: Statement; features: string[]; yes: boolean }[] => {
     const { yes } = meant(text, 'steps', (one) => (one.work ? 2 : 0) + (one.opens ? 1 : 0));
     let now = START;
-    return text.statements.flatMap((one) => {
-      const features = stepFeatures(one, now);
+    return text.statements.flatMap((one, at) => {
+      const features = stepFeatures(one, now, text.statements[at + 1]);
       now = after(one, now, yes.has(one));
-      return text.features.get(one)?.length && one.kind !== 'task' && one.kind !== 'row' ? [{ one, features, yes: yes.has(one) }] : [];
+      return text.features.get(one)?.length && one.kind !== 'task' && one.kind !== 'row'
+        ? [{ one, features, yes: yes.has(one) }]
+        : [];
     });
   };
   const all = new Map(texts.map((text) => [text, told(text)]));
   const keep = common(texts, (text) => (all.get(text) ?? []).map(({ features }) => features));
   return learn(
-    [...all.values()].flat().map(({ features, yes }) => ({ features: features.filter(keep), yes, weight: 1 })),
+    [...all.values()]
+      .flat()
+      .map(({ features, yes }) => ({ features: features.filter(keep), yes, weight: 1 })),
     PENALTY.steps,
   );
 }
@@ -75,25 +93,49 @@ export interface Score {
 }
 
 /** Findings of a text at a threshold, against its labels. */
-export function scoreFinding(text: Text, kind: Exclude<Kind, 'steps'>, model: Model, from: number): Score & { missed: string[]; extra: string[] } {
+export function scoreFinding(
+  text: Text,
+  kind: Exclude<Kind, 'steps'>,
+  model: Model,
+  from: number,
+): Score & { missed: string[]; extra: string[] } {
   const found = new Map<number, Statement>();
   for (const [one, features] of text.features)
-    if (sum(features, model) >= from && (kind !== 'costs' || features.includes('[money]')) && !found.has(one.line)) found.set(one.line, one);
+    if (
+      sum(features, model) >= from &&
+      (kind !== 'costs' || features.includes('[money]')) &&
+      !found.has(one.line)
+    )
+      found.set(one.line, one);
   return compare(text, kind, [...found.values()], (label, one) => label >= one.line && label <= one.lastLine);
 }
 
-export function scoreSteps(text: Text, model: Model, from: number): Score & { missed: string[]; extra: string[] } {
+export function scoreSteps(
+  text: Text,
+  model: Model,
+  from: number,
+): Score & { missed: string[]; extra: string[] } {
   let now = START;
   const found: Statement[] = [];
-  for (const one of text.statements) {
-    const begins = (text.features.get(one)?.length ?? 0) > 0 && one.kind !== 'task' && one.kind !== 'row' && /[a-z]{2}/i.test(one.text) && sum(stepFeatures(one, now), model) >= from;
+  for (const [at, one] of text.statements.entries()) {
+    const begins =
+      (text.features.get(one)?.length ?? 0) > 0 &&
+      one.kind !== 'task' &&
+      one.kind !== 'row' &&
+      /[a-z]{2}/i.test(one.text) &&
+      sum(stepFeatures(one, now, text.statements[at + 1]), model) >= from;
     now = after(one, now, begins);
     if (begins) found.push(one);
   }
   return compare(text, 'steps', found, (label, one) => Math.abs(label - one.line) <= 1);
 }
 
-function compare(text: Text, kind: Kind, found: readonly Statement[], fits: (line: number, one: Statement) => boolean): Score & { missed: string[]; extra: string[] } {
+function compare(
+  text: Text,
+  kind: Kind,
+  found: readonly Statement[],
+  fits: (line: number, one: Statement) => boolean,
+): Score & { missed: string[]; extra: string[] } {
   const free = new Set(found);
   const missed: string[] = [];
   for (const { line, words } of text.labels[kind]) {
