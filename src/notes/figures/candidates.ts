@@ -1,0 +1,120 @@
+/** Every number of a text with the unit that stands on it: figures with their units, and bare numbers for the rules that look around. */
+import { withArticle } from './articles.ts';
+import { type Comma, digitsAt } from './digits.ts';
+import { type Candidate, NONE, type Reading } from './figure.ts';
+import { limitOf, roughly } from './limits.ts';
+import { currencyBefore, withCoins } from './money.ts';
+import { countsOrNames, isNaming, isPartOfName, shapeEnd } from './not-measured.ts';
+import { andPartAt } from './part-words.ts';
+import { inFull, saidAt, withWords } from './said.ts';
+import { at, joins, type Token } from './tokens.ts';
+import { unitAfter } from './unit-at.ts';
+import { MONEY } from './unit-words.ts';
+
+export function candidatesOf(tokens: readonly Token[], written: (token: Token) => string, comma: Comma): Candidate[] {
+  const out: Candidate[] = [];
+  for (let i = 0; i < tokens.length; ) {
+    const past = shapeEnd(tokens, i);
+    if (past > i) {
+      i = past;
+      continue;
+    }
+    const found = candidateAt(tokens, i, written, comma, out.at(-1));
+    for (const one of found) out.push(one);
+    i = Math.max(i + 1, found.at(-1)?.to ?? 0);
+  }
+  return out;
+}
+
+function candidateAt(tokens: readonly Token[], i: number, written: (token: Token) => string, comma: Comma, last: Candidate | undefined): Candidate[] {
+  const token = tokens[i];
+  if (!token) return [];
+  if (token.kind === 'number' && isPartOfName(tokens, i)) return [];
+  const digits = digitsAt(tokens, i, comma);
+  const read = digits ? withWords(tokens, digits) : token.kind === 'word' ? saidAt(tokens, i) : undefined;
+  if (!read) {
+    const one = token.kind === 'word' ? withArticle(tokens, i, written) : undefined;
+    return one ? [marked(tokens, one)] : [];
+  }
+  const one = read.value === 1 && read.word && !read.pair ? withArticle(tokens, i, written) : undefined;
+  if (one && one.to > read.to) return [marked(tokens, one)];
+  return withUnit(tokens, signed(tokens, read), written, last);
+}
+
+/** "-4", "minus four". */
+function signed(tokens: readonly Token[], read: Reading): Reading {
+  const before = tokens[read.from - 1];
+  if (!before || !joins(tokens, read.from, 1)) return read;
+  const sign = /^[-−–]$/.test(before.text) && joins(tokens, read.from) && !joins(tokens, read.from - 1) && before.gap !== 3 && !/^\d/.test(at(tokens, read.from - 2));
+  const lined = sign && before.gap === 2;
+  if ((!sign || lined) && before.text !== 'minus') return read;
+  if (before.text === 'minus' && /^(?:plus|or)$/.test(at(tokens, read.from - 2))) return read;
+  return { ...read, from: read.from - 1, value: -read.value, digits: `-${read.digits}` };
+}
+
+function withUnit(tokens: readonly Token[], read: Reading, written: (token: Token) => string, last: Candidate | undefined): Candidate[] {
+  const money = currencyBefore(tokens, read.from, last);
+  if (money) {
+    const [only] = paired({ ...read, ...span(tokens, money.from, read.to), unit: money.unit });
+    return only ? [marked(tokens, withCoins(tokens, { ...only, from: money.from }))] : [];
+  }
+  const unit = unitAfter(tokens, read, written);
+  if (!unit) {
+    const bare = countsOrNames(tokens, read) ? NONE : '';
+    return [marked(tokens, { ...read, ...span(tokens, read.from, read.to), unit: bare })];
+  }
+  if (!read.word && Number.isInteger(read.value) && unit.to === read.to + 1 && at(tokens, read.to).length === 1 && !joins(tokens, read.to) && isNaming(tokens, read.from))
+    return [marked(tokens, { ...read, ...span(tokens, read.from, read.to), unit: NONE })];
+  const found = paired({ ...read, ...span(tokens, read.from, unit.to), to: unit.to, unit: unit.unit });
+  const final = found.at(-1);
+  if (!final) return [];
+  const split = found[0];
+  if (found.length > 1 && split?.pair) {
+    const { highTo } = split.pair;
+    const low = lowFrom(tokens, highTo);
+    const { pair: _p, ...bare } = split;
+    return [
+      marked(tokens, { ...bare, ...span(tokens, read.from, highTo), to: highTo }),
+      marked(tokens, withTail(tokens, { ...final, ...span(tokens, low, unit.to), from: low })),
+    ];
+  }
+  return [marked(tokens, withCoins(tokens, withTail(tokens, final)))];
+}
+
+const lowFrom = (tokens: readonly Token[], highTo: number): number => (at(tokens, highTo) === '-' ? highTo + 1 : highTo);
+
+const span = (tokens: readonly Token[], from: number, to: number): { start: number; end: number } => ({
+  start: tokens[from]?.start ?? 0,
+  end: tokens[to - 1]?.end ?? 0,
+});
+
+/** What "two fifty", "twelve ninety-five" or "fifty four oh five" comes to in its unit; two figures where it can be no one number. */
+function paired(one: Candidate): Candidate[] {
+  if (!one.pair) return [one];
+  const { high, low, oh } = one.pair;
+  const { pair: _p, ...plain } = one;
+  const decimals = { ...plain, value: high + low / 100, digits: (high + low / 100).toFixed(2), decimal: true };
+  if (MONEY.has(one.unit) || /^(?:pounds|pence|cents)\?$/.test(one.unit)) return [one.unit === 'JPY' ? plain : decimals];
+  if (high < 10 && (!oh || low < 10)) return [plain];
+  if (oh && /^(?:mm|mil\?|in|V|A|bar)$/.test(one.unit)) return [decimals];
+  if (one.unit === 'rpm' || (oh && one.unit !== '')) return [plain];
+  return [
+    { ...plain, pair: one.pair, value: high, digits: String(high), unit: '' },
+    { ...plain, value: low, digits: inFull(low) },
+  ];
+}
+
+/** "three inches and a half", "a litre and three quarters". */
+function withTail(tokens: readonly Token[], one: Candidate): Candidate {
+  if (one.fraction || one.decimal || MONEY.has(one.unit)) return one;
+  const tail = at(tokens, one.to) === 'and' ? andPartAt(tokens, one.to) : undefined;
+  if (!tail) return one;
+  if (tail.size === 0) return { ...one, about: true };
+  const value = one.value + tail.add;
+  return { ...one, to: tail.to, end: tokens[tail.to - 1]?.end ?? one.end, value, digits: inFull(value), fraction: true };
+}
+
+function marked(tokens: readonly Token[], one: Candidate): Candidate {
+  const limit = limitOf(tokens, one);
+  return { ...one, ...(roughly(tokens, one) ? { about: true } : {}), ...(limit ? { limit } : {}) };
+}

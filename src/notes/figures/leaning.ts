@@ -1,0 +1,56 @@
+/** What a whole text says of its units: its currencies, and the one unit that it uses of a kind. */
+import { type Candidate, known, type Habits } from './figure.ts';
+import { MONEY } from './unit-words.ts';
+
+export interface Leaning {
+  /** Currency of a sum that names none: the text's only one, else the series' own, else none. */
+  money: string;
+  /** What a cent is of. */
+  cent: string;
+  fahrenheit: boolean;
+  metric: boolean;
+  inches: boolean;
+  /** The only unit of its kind in the text; empty where there are two or none. */
+  speed: string;
+  torque: string;
+  pressure: string;
+  heat: string;
+}
+
+const KINDS = {
+  speed: ['km/h', 'mph'],
+  torque: ['N m', 'lbf ft', 'lbf in', 'kgf m'],
+  pressure: ['bar', 'psi', 'kPa'],
+  heat: ['degC', 'degF'],
+} as const;
+
+export class Tally {
+  readonly #seen = new Map<string, number>();
+
+  add(all: readonly Candidate[]): void {
+    for (const one of all) if (known(one)) this.#seen.set(one.unit, (this.#seen.get(one.unit) ?? 0) + 1);
+  }
+
+  leaning(habits: Habits): Leaning {
+    const has = (unit: string): boolean => this.#seen.has(unit);
+    const only = (units: readonly string[]): string => {
+      const found = units.filter(has);
+      return found.length === 1 ? (found[0] ?? '') : '';
+    };
+    const pounds = has('pence?') || has('pounds?');
+    const sums = new Set([...this.#seen.keys()].filter((unit) => MONEY.has(unit)));
+    if (pounds) sums.add('GBP');
+    const said = sums.size === 1 ? ([...sums][0] ?? '') : '';
+    return {
+      money: said || habits.money || '',
+      cent: sums.has('EUR') && !sums.has('USD') ? 'EUR' : sums.has('USD') && !sums.has('EUR') ? 'USD' : habits.money === 'USD' ? 'USD' : 'EUR',
+      fahrenheit: has('degF'),
+      metric: has('mm') || has('cm') || has('mil?'),
+      inches: has('in') || has('thou'),
+      speed: only(KINDS.speed) || habits.speed || '',
+      torque: only(KINDS.torque),
+      pressure: only(KINDS.pressure),
+      heat: only(KINDS.heat),
+    };
+  }
+}

@@ -1,0 +1,114 @@
+/** A bare number whose kind the words around tell: "ticks over at nine hundred", "the battery reads twelve point six". Never between two units of a kind. */
+import type { Candidate } from './figure.ts';
+import type { Leaning } from './leaning.ts';
+import { around, at, joins, type Token } from './tokens.ts';
+
+interface Topic {
+  words: RegExp;
+  reach: number;
+  unit: (one: Candidate, leaning: Leaning, near: string) => string;
+}
+
+const whole = (one: Candidate): boolean => Number.isInteger(one.value);
+const between = (one: Candidate, low: number, high: number): boolean => one.value >= low && one.value <= high;
+const MEASURING =
+  / (?:gauge|gauges|feeler|feelers|micrometer|mike|mic|bore|bores|drum|drums|diameter|across|calliper|callipers|caliper|calipers|vernier|journal|journals|clearance|end float|endfloat|run out|runout|wear|worn|thickness|thick|spigot|ring gap|gudgeon|skirt|lining|linings|shim|shims|squish|oval|ovality|taper|backlash|dti|dial|protrusion|measured|measure|measures) /;
+
+const TOPICS: readonly Topic[] = [
+  {
+    words: / (?:idle|idles|idling|tick over|ticks over|ticking over|tickover|ticks|revs|revving|rev|tacho|rev counter|r p m|screams|redline|slow running) /,
+    reach: 10,
+    unit: (one) => (whole(one) && between(one, 300, 9000) && one.value % 10 === 0 ? 'rpm' : ''),
+  },
+  {
+    words: / (?:battery|batteries|cell|charging|charge|charges|dynamo|regulator|voltmeter|multimeter|voltage|volts|cut out|cuts in|cranking|terminals) /,
+    reach: 9,
+    unit: (one) => (one.decimal && between(one, 3, 16) ? 'V' : ''),
+  },
+  {
+    words: / (?:tyre|tyres|tire|tires|pumped|inflated|pressures) /,
+    reach: 9,
+    unit: (one) => (one.decimal && between(one, 0.7, 4) ? 'bar' : ''),
+  },
+  {
+    words: / (?:torque|torqued|torque wrench|wrench set|done up|tightened|tighten|nipped) /,
+    reach: 8,
+    unit: (one, leaning) => (whole(one) && between(one, 4, 200) ? leaning.torque : ''),
+  },
+  {
+    words: / (?:compression|compressions) /,
+    reach: 10,
+    unit: (one, { pressure }) => (pressure === 'psi' && between(one, 40, 200) ? 'psi' : pressure === 'bar' && between(one, 3, 14) ? 'bar' : ''),
+  },
+  {
+    words: / (?:thermometer|temperature|degrees|oven) /,
+    reach: 8,
+    unit: (one, { heat }) => (whole(one) && between(one, 15, 250) ? heat : ''),
+  },
+  { words: MEASURING, reach: 12, unit: lengthOf },
+];
+
+function lengthOf(one: Candidate, { metric, inches }: Leaning, near: string): string {
+  if (!one.decimal || one.part !== undefined || / (?:bolt|bolts|grade|class|volts|battery|compression|bar|ratio|litres?) /.test(near)) return '';
+  const places = one.digits.split('.')[1]?.length ?? 0;
+  if (one.value < 0.1 && places === 3 && !metric) return 'in';
+  if (one.value >= 1 && one.value < 400 && !inches && metric) return 'mm';
+  return one.value < 1 && places <= 2 && metric && !inches ? 'mm' : one.value > 5 && places <= 2 && !inches ? 'mm' : '';
+}
+
+const INCH_THINGS = /^(?:pitch|bolts?|bsf|bsw|whit|unf|unc|hose|pipe|spanner|drill|socket|drive|plate|chain|rod|bar|af|studs?|ball|balls|tube|whitworth|copper|copper pipe|setscrews?|nuts?|screws?|washers?|square|round|bit|fuel)$/;
+const GOES_BEHIND = /^ (?:on the (?:level|flat|clock|speedo|straight|dial)|indicated|flat out|downhill|uphill|up hill|down hill|at the (?:bottom|top)|in (?:top|third|second|first)|up the|down the|along the)/;
+const GOES_BEFORE = / (?:doing|reads|reading|showing|shows|showed|says|indicated|clocked|pulls it at|pulls|needle at|needle on|speed of|flat out at|flat out it's|average of|averaged|cruises at|cruise at|cruising at|settles at|sits at|holds|got to|reached|up to|under|over|past|between|and|at|to|about|about) $/;
+const DRIVING = / (?:speed|speedo|speedometer|gear|hill|road|lane|level|drive|driving|drove|flat out|needle|clock|climb|downhill|uphill|straight|cruise|cruises|cruising|motorway|bypass|throttle|overtook|overtaken|limit) /;
+
+export function settleTopics(tokens: readonly Token[], all: readonly Candidate[], leaning: Leaning): void {
+  const told = new Set<Candidate>();
+  for (const one of all) {
+    if (one.unit !== '') continue;
+    const unit = bareUnit(tokens, one, leaning);
+    if (unit === '') continue;
+    one.unit = unit;
+    one.shared = true;
+    one.carried = true;
+    told.add(one);
+  }
+}
+
+function bareUnit(tokens: readonly Token[], one: Candidate, leaning: Leaning): string {
+  const after = joins(tokens, one.to, 1) ? at(tokens, one.to) : '';
+  if (one.part !== undefined) {
+    if (one.part === 1000) return 'in';
+    if (one.part === 100) return leaning.inches && !leaning.metric ? '' : 'mm';
+    if (one.part === 10 && (one.word || after === '')) return one.value < 1 && !(leaning.inches && !leaning.metric) && !/^(?:of)$/.test(after) ? 'mm' : '';
+    if (one.part >= 4 && (INCH_THINGS.test(after) || (after === '-' && INCH_THINGS.test(at(tokens, one.to + 1))))) return 'in';
+    return '';
+  }
+  if (one.fraction) return '';
+  if (!one.word && /^0\.0\d\d$/.test(one.digits) && !leaning.metric) return 'in';
+  const speed = leaning.speed && whole(one) && between(one, 8, 90) ? speedOf(tokens, one) : false;
+  if (speed) return leaning.speed;
+  if (after !== '' && counted(tokens, one)) return '';
+  for (const topic of TOPICS) {
+    const near = around(tokens, one.from - topic.reach, one.to + Math.ceil(topic.reach / 2));
+    if (!topic.words.test(near)) continue;
+    const unit = topic.unit(one, leaning, near);
+    if (unit !== '') return unit;
+  }
+  return '';
+}
+
+/** "four bolts": a noun behind a whole number is counted by it. */
+function counted(tokens: readonly Token[], one: Candidate): boolean {
+  const next = tokens[one.to];
+  if (!next || next.kind !== 'word' || next.gap > 1) return false;
+  return next.gap === 0 || (/[^s']s$/.test(next.text) && next.text.length > 3 && !/^(?:goes|says|reads|this|less|across|plus|wants|always)$/.test(next.text)) || /^(?:times|of|off|more|hundred|thousand)$/.test(next.text);
+}
+
+function speedOf(tokens: readonly Token[], one: Candidate): boolean {
+  const behind = around(tokens, one.to, one.to + 3);
+  const before = around(tokens, one.from - 3, one.from);
+  if (!DRIVING.test(around(tokens, one.from - 14, one.to + 14))) return false;
+  if (GOES_BEHIND.test(behind)) return true;
+  if (counted(tokens, one)) return false;
+  return / (?:doing|speed of|flat out at|average of|averaged|cruises at|cruising at|clocked|speedo says|speedo reads|speedo shows|needle at|needle on|clock says|clock shows|it shows|it showed) (?:about |nearly |a )?$/.test(before) || (GOES_BEFORE.test(before) && /^ (?:at the|and|on|so|indicated|which|it|in|but|then|now|with|i)? ?/.test(behind) && / (?:speedo|speedometer|needle|flat out|km|mph|indicated|average) /.test(around(tokens, one.from - 14, one.to + 10)));
+}
