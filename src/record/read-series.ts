@@ -13,9 +13,10 @@ import { PictureStore } from './read/pictures.ts';
 import { readTable } from './read/table.ts';
 import { readYaml } from './read/yaml.ts';
 import { Report } from './report-to.ts';
-import { readGpx } from './road-tests/gpx.ts';
+import type { PointsText } from './road-tests/points.ts';
+import { readAloud } from './road-tests/read-aloud.ts';
+import { CHAPTER_CAPTIONS, runReader } from './road-tests/read-run.ts';
 import type { RunText } from './road-tests/run.ts';
-import { readSpeedTable } from './road-tests/speed-table.ts';
 import { TABLES, type TableName } from './tables.ts';
 import type { Lines } from './text/lines.ts';
 import { nearest } from './text/nearest.ts';
@@ -264,16 +265,28 @@ class Reader {
     rows: TableRows['road-tests'],
     report: Report,
     counts: Counts,
-  ): Map<string, RunText | undefined> {
-    const runs = new Map<string, RunText | undefined>();
+  ): Map<string, RunText | PointsText | undefined> {
+    const runs = new Map<string, RunText | PointsText | undefined>();
     for (const name of this.#names('road-tests')) {
-      const read = /\.gpx$/i.test(name) ? readGpx : /\.csv$/i.test(name) ? readSpeedTable : undefined;
+      const read = runReader(name);
       const unread = read
         ? 'No row of road-tests.csv names this file, so it is not shown. Add a row, or remove it.'
-        : 'Runs are files that end with .csv or .gpx, so this one is not read. Export it as one of them.';
+        : 'Road tests are files that end with .csv, .gpx, .vtt, .srt or .txt, so this one is not read. Export it as one of them.';
       if (!read || !rows.some((row) => row.file === name))
         report.add('file/unknown', { file: this.#file(`road-tests/${name}`) }, unread);
       if (read) runs.set(name, this.#derive(`road-tests/${name}`, 'run', report, counts, read, 'fine'));
+    }
+    const ownCaptions = rows.filter((row) => row.file === CHAPTER_CAPTIONS && !runs.has(row.file));
+    for (const chapter of new Set(ownCaptions.map((row) => row.chapter))) {
+      const name = `${chapter}/${CHAPTER_CAPTIONS}`;
+      if (!/^[\w-]+$/.test(chapter) || !this.#names(`chapters/${chapter}`).includes(CHAPTER_CAPTIONS))
+        continue;
+      const file = this.#files.open(
+        join(this.#folder, 'chapters', name),
+        this.#file(`chapters/${name}`),
+        report,
+      );
+      runs.set(name, file?.empty ? undefined : file?.derive('read aloud', report, readAloud));
     }
     return runs;
   }

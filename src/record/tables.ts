@@ -6,6 +6,7 @@ import { type Fields, hidden, needed, optional } from './read/field.ts';
 import {
   amount,
   choice,
+  clock,
   currency,
   day,
   figure,
@@ -210,7 +211,18 @@ export const ROAD_TESTS = {
   file: needed(
     line,
     'File',
-    'The recording in the folder road-tests, such as there-1.csv or loop.gpx; its name is not published.',
+    'The recording in the folder road-tests, such as there-1.csv or loop.gpx, or its captions, such as ride.vtt, in which speeds are read aloud; captions.vtt alone is the chapter’s own. Its name is not published.',
+  ),
+  from: optional(
+    clock,
+    'From',
+    'Of captions: speeds that are read aloud from this time of the recording on …',
+  ),
+  until: optional(clock, 'Until', '… to this one. Left out, all of them.'),
+  said_in: optional(
+    choice(['km/h', 'mph']),
+    'Said in',
+    'Of captions: the unit of speeds that are said without one, as the instrument’s dial has it.',
   ),
   direction: optional(
     choice(['there', 'back']),

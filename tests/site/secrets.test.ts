@@ -28,6 +28,7 @@ const SECRETS = {
   'a name and a file of a road-test track': 'heronsluice',
   'a place of a road-test track': '46.913',
   'a road test of a held chapter': 'larkspurgate',
+  'a word said while a speed was read aloud': 'wagtailbridge',
 } as const;
 
 /** Adds one row to a CSV of the copy, cells given by heading, in the file's own columns. */
@@ -129,6 +130,17 @@ It says ${SECRETS['the text of a held chapter']} here.
     chapter: '98-oxbowlantern-later',
     kind: 'cruise',
     file: `${track}.gpx`,
+  });
+  const said = SECRETS['a word said while a speed was read aloud'];
+  writeFileSync(
+    join(content, 'road-tests', `${said}.vtt`),
+    `WEBVTT\n\nNOTE ${said}\n\n00:02.000 --> 00:05.000\nPast ${said} it shows 41 km/h on the level.\n`,
+  );
+  addRow('road-tests.csv', {
+    test: 'heard',
+    chapter: '10-round-the-lane',
+    kind: 'cruise',
+    file: `${said}.vtt`,
   });
   mkdirSync(join(content, 'notes'), { recursive: true });
   writeFileSync(join(content, 'notes', 'evening.md'), `- ${SECRETS['a rough note']}\n`);

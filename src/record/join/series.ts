@@ -10,6 +10,7 @@ import type { Mapping } from '../read/yaml.ts';
 import { checkReleased } from '../released.ts';
 import type { Report } from '../report-to.ts';
 import { joinRoadTests } from '../road-tests/join.ts';
+import type { PointsText } from '../road-tests/points.ts';
 import type { RunText } from '../road-tests/run.ts';
 import { fieldRule } from '../rules/written.ts';
 import type { TABLES, TableName } from '../tables.ts';
@@ -51,7 +52,7 @@ export interface Parsed {
   /** released.yaml, where there is one. */
   released: Mapping | undefined;
   /** By file name in road-tests/; undefined where it cannot be read. */
-  roadTests: ReadonlyMap<string, RunText | undefined>;
+  roadTests: ReadonlyMap<string, RunText | PointsText | undefined>;
   /** Text of a file that was read; for looking through everything that is published. */
   texts(path: string): import('../text/lines.ts').Lines | undefined;
 }
@@ -84,7 +85,7 @@ export async function joinSeries(
   for (const row of tables.parts)
     for (const name of row.needed_for ?? [])
       refer.has(name, waiting, 'fault or refit line', fieldRule('parts', 'needed_for'), row.at('needed_for'));
-  const roadTests = joinRoadTests(tables['road-tests'], parsed.roadTests, mark, refer, report);
+  const roadTests = joinRoadTests(tables['road-tests'], parsed.roadTests, machine, mark, refer, report);
   const named = new Map(tables['road-tests'].map((row) => [row.test, row.chapter]));
   const around = {
     roadTests: named,

@@ -1,3 +1,4 @@
+import { clockSeconds } from '../captions.ts';
 import { readDay } from '../day.ts';
 import { currencyProblem } from '../money/currencies.ts';
 import { type DecimalMark, decimalText, type Read, readDecimal } from '../money/decimal.ts';
@@ -136,6 +137,17 @@ export function choice<const T extends string>(choices: readonly T[]): Kind<T> {
     },
   };
 }
+
+/** A place in a recording, in seconds. */
+export const clock: Kind<number> = {
+  says: 'minutes and seconds of the recording, such as 12:30',
+  read(text, { wrong }) {
+    const seconds = clockSeconds(text);
+    return (
+      seconds ?? wrong(`${shown(text)} is no time of a recording. Write minutes and seconds, such as 12:30.`)
+    );
+  },
+};
 
 const YES = ['yes', 'true'];
 const NO = ['no', 'false'];

@@ -32,7 +32,7 @@ export function checkSamples(samples: readonly PlacedSample[], file: string, rep
     report.add(
       'road-tests/short',
       { file },
-      `The run has ${has} that can be used; ${LEAST} are needed. Take the whole recording.`,
+      `The run has ${has} that can be used; ${LEAST} are needed. Take the whole recording; or add a column "slope" (level, uphill, downhill, or empty), and they are shown as single points.`,
     );
     return false;
   }

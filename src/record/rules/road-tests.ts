@@ -56,6 +56,30 @@ export const ROAD_TEST_RULES = {
     severity: 'warning',
     fixture: 'runs-one-way',
   },
+  'road-tests/read-aloud': {
+    title: 'No speeds can be taken from the words of a recording',
+    why: 'A road test of speeds that were read aloud needs their captions, with times that can be read.',
+    severity: 'error',
+    fixture: 'points-wrong',
+  },
+  'road-tests/said-in': {
+    title: 'A speed is read aloud without its unit',
+    why: 'Nobody can tell 45 km/h from 45 mph by the words; the two differ by more than half.',
+    severity: 'error',
+    fixture: 'points-wrong',
+  },
+  'road-tests/slope': {
+    title: 'What was noted of the slope is not one of three words',
+    why: 'Readers compare points of the same slope alone.',
+    severity: 'error',
+    fixture: 'points-wrong',
+  },
+  'road-tests/speedometer': {
+    title: 'The speedometer’s error on the sheet is no share of the true speed',
+    why: 'Speeds as indicated are put right with it.',
+    severity: 'error',
+    fixture: 'speedometer-wrong',
+  },
   'road-tests/unknown': {
     title: 'A chapter shows a road test that is not there',
     why: 'Nothing would be drawn in its place.',

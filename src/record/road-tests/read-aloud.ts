@@ -1,0 +1,45 @@
+import { readSpoken, type Spoken } from '../captions.ts';
+import type { Report } from '../report-to.ts';
+import type { Lines } from '../text/lines.ts';
+import type { PointsText, ReadPoint } from './points.ts';
+import { spokenSpeeds } from './spoken-speed.ts';
+
+/** A longer silence ends a sentence. */
+const SILENCE_s = 2.5;
+
+/**
+ * The speeds that somebody reads aloud on a recording, from its captions or its timed transcript. A speed has the time at
+ * which its line of words begins.
+ */
+export function readAloud(lines: Lines, report: Report): PointsText {
+  const spoken = readSpoken(lines, report, 'road-tests/read-aloud');
+  const { text, lineAt } = oneText(spoken);
+  const points = spokenSpeeds(text).flatMap(({ start, end, ...speed }): ReadPoint[] => {
+    const { line, offset } = lineAt(start);
+    if (!line) return [];
+    const at = lines.at(line.at + offset);
+    return [{ ...speed, time_s: line.from, words: text.slice(start, end), at }];
+  });
+  return { points: points.filter((one, i) => !again(one, points[i - 1])), aloud: true };
+}
+
+/** Said twice in one breath. */
+const again = (a: ReadPoint, b: ReadPoint | undefined) =>
+  a.time_s === b?.time_s && a.value === b?.value && a.unit === b?.unit && a.slope === b?.slope;
+
+/** Lines as one running text, so that a sentence may go over several; and the line that an offset of it lies in. */
+function oneText(spoken: readonly Spoken[]) {
+  let text = '';
+  const starts: number[] = [];
+  for (const [i, one] of spoken.entries()) {
+    const before = spoken[i - 1];
+    if (before) text += one.from - before.until > SILENCE_s ? '\n\n' : ' ';
+    starts.push(text.length);
+    text += one.text;
+  }
+  const lineAt = (offset: number) => {
+    const i = starts.findLastIndex((start) => start <= offset);
+    return { line: spoken[i], offset: offset - (starts[i] ?? 0) };
+  };
+  return { text, lineAt };
+}
