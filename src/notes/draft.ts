@@ -17,8 +17,8 @@ export interface Statement extends Clause {
   said: Map<Saying, string>;
   /** Place of the machine that it is about: "brakes". */
   area?: string;
-  /** The thing of the machine that it names: "wheel cylinder". */
-  thing?: string;
+  /** The things of the machine that it names, in order, each with the index of its word: "wheel cylinder". */
+  things?: readonly { thing: string; at: number }[];
   /** Title of the work that it tells of, in the imperative. */
   deed?: string;
   work?: Deed;
@@ -128,7 +128,8 @@ export function statementsOf(
           features.length > 0
             ? tell({ kind: clause.kind, text: clause.text, words, features, figures: own })
             : new Map(),
-        ...(place ? { area: place.name, thing: place.thing } : {}),
+        ...(place ? { area: place.name } : {}),
+        ...(places[0] ? { things: places.map(({ thing, at }) => ({ thing, at })) } : {}),
         ...(work ? { deed: work.title, work } : {}),
         marks: [
           ...new Set(features.filter(({ name }) => MARKS.has(name)).map(({ name }) => name.slice(1, -1))),

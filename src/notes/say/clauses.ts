@@ -82,8 +82,11 @@ function piecesOf(
 ): (readonly [number, number])[] {
   if (WHOLE.has(kind)) return [[0, text.length]];
   const written = sentences(text, kind !== 'speech');
+  // Speech with stops is cut where they stand; only a very long sentence is looked into.
+  const stops = text.match(/[.!?](?:\s|$)/g)?.length ?? 0;
+  const bare = kind === 'speech' && stops * 30 < words.length;
   return written.flatMap(([from, to]) =>
-    kind === 'speech' || to - from > 220
+    bare || to - from > 220
       ? turns(
           words.filter(({ start }) => start >= from && start < to),
           from,

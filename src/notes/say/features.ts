@@ -55,7 +55,7 @@ export function featuresOf(
   const hits = hitsIn(words, vocabulary());
   const first = new Map<string, Feature>();
   for (const { name, at, length, denied } of hits) {
-    const plain = name.startsWith('place ') ? 'place' : name;
+    const plain = name === 'place parts' ? 'part of it' : name.startsWith('place ') ? 'place' : name;
     const full = denied && name.startsWith('wrong ') ? `${plain}, denied` : plain;
     if (!first.has(full)) first.set(full, { name: `[${full}]`, at, length });
   }

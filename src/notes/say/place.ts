@@ -35,8 +35,9 @@ export function placesIn(words: readonly TaggedWord[]): Place[] {
   return out;
 }
 
-/** The place that a statement is about: named most often, and of equals the first. */
-export function placeOf(places: readonly Place[]): Place | undefined {
+/** The place that a statement is about: named most often, and of equals the first. Parts found anywhere are no place. */
+export function placeOf(things: readonly Place[]): Place | undefined {
+  const places = things.filter(({ name }) => name !== 'parts');
   const counts = new Map<string, number>();
   for (const { name } of places) counts.set(name, (counts.get(name) ?? 0) + 1);
   return places.reduce<Place | undefined>(
