@@ -4,10 +4,12 @@
  */
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { BaseBuilder, buildGPX } from 'gpx-builder';
 import { parse } from 'yaml';
 import { airDensity } from '../../src/calc/road-load.ts';
 import { type Coasting, speedAfter } from '../../src/record/road-tests/coasting.ts';
 
+const { Point, Segment, Track } = BaseBuilder.MODELS;
 const content = new URL('../../content/', import.meta.url);
 const out = new URL('road-tests/', content);
 const { chassis } = parse(readFileSync(fileURLToPath(new URL('machine.yaml', content)), 'utf8'));
@@ -54,7 +56,7 @@ function lane(): string {
   const radius = LENGTH / (2 * Math.PI);
   const height = (s: number) =>
     26 * Math.exp(-(((s - 2500) / 180) ** 2)) + 4 * Math.sin((s / LENGTH) * 2 * Math.PI);
-  const points: string[] = [];
+  const points: InstanceType<typeof Point>[] = [];
   let along = 0;
   let speed = 2;
   let drift = 0;
@@ -69,18 +71,17 @@ function lane(): string {
     const r = radius + 60 * Math.sin(3 * angle) * 0.2 + drift;
     const lat = 47.5 + (r * Math.cos(angle)) / 111_200;
     const lon = -31.25 + (r * Math.sin(angle)) / (111_320 * Math.cos((47.5 * Math.PI) / 180));
-    const clock = new Date(Date.UTC(2026, 8, 19, 7, 30, 0) + time * 1000).toISOString().replace('.000', '');
     points.push(
-      `<trkpt lat="${lat.toFixed(7)}" lon="${lon.toFixed(7)}"><ele>${(ALTITUDE_m - 4 + height(along) + 0.3 * normal()).toFixed(1)}</ele><time>${clock}</time></trkpt>`,
+      new Point(Number(lat.toFixed(7)), Number(lon.toFixed(7)), {
+        ele: Number((ALTITUDE_m - 4 + height(along) + 0.3 * normal()).toFixed(1)),
+        time: new Date(Date.UTC(2026, 8, 19, 7, 30, time)),
+      }),
     );
   }
-  return `<?xml version="1.0" encoding="UTF-8"?>
-<gpx version="1.1" creator="demo" xmlns="http://www.topografix.com/GPX/1/1">
-<trk><name>Round the three farms</name><trkseg>
-${points.join('\n')}
-</trkseg></trk>
-</gpx>
-`;
+  const file = new BaseBuilder();
+  file.setTracks([new Track([new Segment(points)], { name: 'Round the three farms' })]);
+  const whole = file.toObject();
+  return `${buildGPX({ ...whole, attributes: { ...whole.attributes, creator: 'demo' } })}\n`;
 }
 
 mkdirSync(out, { recursive: true });

@@ -3,6 +3,7 @@ import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, write
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gunzipSync } from 'node:zlib';
+import { BaseBuilder, buildGPX } from 'gpx-builder';
 import sharp from 'sharp';
 import { beforeAll, expect, test } from 'vitest';
 import { filesOf } from './built-site.ts';
@@ -109,15 +110,19 @@ It says ${SECRETS['the text of a held chapter']} here.
     SECRETS['a place of a road-test track'],
     SECRETS['a road test of a held chapter'],
   ];
+  const { Metadata, Point, Segment, Track } = BaseBuilder.MODELS;
   const points = Array.from(
     { length: 50 },
     (_, i) =>
-      `<trkpt lat="${where}${String(i * 9).padStart(4, '0')}" lon="-30.5"><time>2026-05-02T09:30:${String(i).padStart(2, '0')}Z</time></trkpt>`,
+      new Point(Number(`${where}${String(i * 9).padStart(4, '0')}`), -30.5, {
+        time: new Date(Date.UTC(2026, 4, 2, 9, 30, i)),
+      }),
   );
-  writeFileSync(
-    join(content, 'road-tests', `${track}.gpx`),
-    `<gpx version="1.1"><trk><name>${track}</name><trkseg>${points.join('')}</trkseg></trk></gpx>`,
-  );
+  // Written by gpx-builder, a general library for GPX 1.1.
+  const gpx = new BaseBuilder();
+  gpx.setMetadata(new Metadata({ name: track }));
+  gpx.setTracks([new Track([new Segment(points)], { name: track })]);
+  writeFileSync(join(content, 'road-tests', `${track}.gpx`), buildGPX(gpx.toObject()));
   addRow('road-tests.csv', {
     test: 'planted',
     chapter: '10-round-the-lane',

@@ -1,21 +1,45 @@
+import { BaseBuilder, buildGPX } from 'gpx-builder';
 import { expect, test } from 'vitest';
 import { Report } from '../../../src/record/report-to.ts';
 import { between, readGpx } from '../../../src/record/road-tests/gpx.ts';
 import { readXml, XmlError } from '../../../src/record/road-tests/xml.ts';
 import { Lines } from '../../../src/record/text/lines.ts';
 
-const point = (second: number, lat: number, more = '') =>
-  `<trkpt lat="${lat.toFixed(7)}" lon="-31.2500000">${more}<time>2026-05-02T09:30:${String(second).padStart(2, '0')}Z</time></trkpt>`;
-const track = (points: string, more = '') =>
-  `<?xml version="1.0" encoding="UTF-8"?>\n<gpx version="1.1" xmlns="http://www.topografix.com/GPX/1/1">${more}<trk><name>Home gate</name><trkseg>${points}</trkseg></trk></gpx>`;
+const { Metadata, Point, Segment, Track } = BaseBuilder.MODELS;
+
+/** Metres of a second of latitude at 47.5°, by the radii of WGS 84. */
+const SECOND_m = 30.883;
+/** Due north at 10 m/s from open sea, a point a second. */
+const north = (count: number, more: (i: number) => { ele?: number } = () => ({})) =>
+  Array.from(
+    { length: count },
+    (_, i) =>
+      new Point(47.5 + (i * 10) / (SECOND_m * 3600), -31.25, {
+        time: new Date(Date.UTC(2026, 4, 2, 9, 30, i)),
+        ...more(i),
+      }),
+  );
+
+/** A file as gpx-builder 6 writes it (a general library for GPX 1.1, which knows nothing of the reader under test). */
+function written(...segments: InstanceType<typeof Point>[][]): string {
+  const file = new BaseBuilder();
+  file.setMetadata(
+    new Metadata({ name: 'A < B & "C"', desc: 'Home gate', time: new Date(Date.UTC(2026, 4, 2)) }),
+  );
+  file.setWayPoints([new Point(1, 1, { name: 'Gate' })]);
+  file.setTracks([
+    new Track(
+      segments.map((points) => new Segment(points)),
+      { name: 'Home gate' },
+    ),
+  ]);
+  return buildGPX(file.toObject());
+}
 const read = (text: string) => {
   const report = new Report();
   const run = readGpx(new Lines('content/road-tests/a.gpx', text), report);
   return { run, problems: report.problems };
 };
-/** 10 m/s due north at 47.5°: one second of latitude there is 30.885 m. */
-const north = Array.from({ length: 40 }, (_, i) => point(i, 47.5 + (i * 10) / (30.885 * 3600)));
-
 test('A second of latitude at 47.5° is 30.88 m, and of longitude 20.93 m (WGS 84 radii, worked by hand)', () => {
   const a = { lat: 47.5, lon: -31.25 };
   expect(between(a, { lat: 47.5 + 1 / 3600, lon: -31.25 })).toBeCloseTo(30.883, 2);
@@ -24,13 +48,23 @@ test('A second of latitude at 47.5° is 30.88 m, and of longitude 20.93 m (WGS 8
 });
 
 test('A track driven at 10 m/s reads as 10 m/s all along', () => {
-  const { run, problems } = read(track(north.join('\n')));
+  const { run, problems } = read(written(north(40)));
   expect(problems).toEqual([]);
-  for (const one of run?.samples ?? []) expect(one.speed_mps).toBeCloseTo(10, 1);
+  expect(run?.samples).toHaveLength(40);
+  for (const one of run?.samples ?? []) expect(one.speed_mps).toBeCloseTo(10, 2);
+});
+
+test('Segments of a track follow one another', () => {
+  const all = north(40);
+  const { run, problems } = read(written(all.slice(0, 25), all.slice(25)));
+  expect(problems).toEqual([]);
+  expect(run?.samples.map((one) => one.time_s)).toEqual(all.map((_, i) => i));
 });
 
 test('Nothing that is read holds a place, a name or an hour', () => {
-  const { run } = read(track(north.join('\n')));
+  const text = written(north(40));
+  for (const secret of ['47.5', '31.25', 'Home', '2026', '09:30']) expect(text).toContain(secret);
+  const { run } = read(text);
   const told = JSON.stringify(run);
   for (const secret of ['47.5', '31.25', 'Home', '2026', '09:30', '"lat"', '"lon"'])
     expect(told).not.toContain(secret);
@@ -38,20 +72,30 @@ test('Nothing that is read holds a place, a name or an hour', () => {
 });
 
 test('Heights count from the first one', () => {
-  const high = north.map((one, i) => one.replace('<time>', `<ele>${431 + i}</ele><time>`));
-  const { run } = read(track(high.join('')));
+  const { run } = read(written(north(40, (i) => ({ ele: 431 + i }))));
   expect(run?.samples[0]?.height_m).toBe(0);
   expect(run?.samples[39]?.height_m).toBe(39);
 });
 
-test('Prefixes, comments, CDATA, numbered characters and waypoints make no difference', () => {
-  const text = track(
-    `<!-- a comment --> ${north.join('')}`,
-    '<metadata><name><![CDATA[a < b]]> &#233; &amp;</name></metadata><wpt lat="1" lon="1"/>',
-  )
+test('Prefixes, comments, CDATA and numbered characters make no difference', () => {
+  const text = written(north(40))
+    .replace('<trkseg>', '<!-- a comment --> <trkseg>')
+    .replace('</metadata>', '<keywords><![CDATA[a < b]]> &#233; &amp;</keywords></metadata>')
     .replaceAll('<trk', '<g:trk')
     .replaceAll('</trk', '</g:trk');
+  expect(text).toContain('<g:trkpt');
+  expect(text).toContain('CDATA');
   expect(read(text).run?.samples).toHaveLength(40);
+});
+
+test('A route that was planned, and a track without times, are no run', () => {
+  const planned = written(north(40))
+    .replaceAll('trkpt', 'rtept')
+    .replaceAll(/<\/?trkseg>/g, '')
+    .replaceAll('trk>', 'rte>');
+  expect(read(planned).problems[0]?.message).toMatch(/no track/);
+  const timeless = written(north(40)).replaceAll(/<time>[^<]*<\/time>/g, '');
+  expect(read(timeless).problems[0]?.message).toMatch(/no time/);
 });
 
 test.each([
