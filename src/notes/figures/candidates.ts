@@ -3,13 +3,14 @@ import { withArticle } from './articles.ts';
 import { type Comma, digitsAt } from './digits.ts';
 import { type Candidate, NONE, type Reading } from './figure.ts';
 import { limitOf, roughly } from './limits.ts';
-import { currencyBefore, withCoins } from './money.ts';
+import { currencyBefore, measuresOn, withCoins } from './money.ts';
 import { countsOrNames, isNaming, isPartOfName, shapeEnd } from './not-measured.ts';
 import { andPartAt } from './part-words.ts';
 import { inFull, saidAt, withWords } from './said.ts';
 import { at, joins, type Token } from './tokens.ts';
 import { unitAfter } from './unit-at.ts';
 import { MONEY } from './unit-words.ts';
+import { belowHundred } from './whole-words.ts';
 
 export function candidatesOf(tokens: readonly Token[], written: (token: Token) => string, comma: Comma): Candidate[] {
   const out: Candidate[] = [];
@@ -36,8 +37,6 @@ function candidateAt(tokens: readonly Token[], i: number, written: (token: Token
     const one = token.kind === 'word' ? withArticle(tokens, i, written) : undefined;
     return one ? [marked(tokens, one)] : [];
   }
-  const one = read.value === 1 && read.word && !read.pair ? withArticle(tokens, i, written) : undefined;
-  if (one && one.to > read.to) return [marked(tokens, one)];
   return withUnit(tokens, signed(tokens, read), written, last);
 }
 
@@ -94,7 +93,8 @@ function paired(one: Candidate): Candidate[] {
   const { high, low, oh } = one.pair;
   const { pair: _p, ...plain } = one;
   const decimals = { ...plain, value: high + low / 100, digits: (high + low / 100).toFixed(2), decimal: true };
-  if (MONEY.has(one.unit) || /^(?:pounds|pence|cents)\?$/.test(one.unit)) return [one.unit === 'JPY' ? plain : decimals];
+  if (/^(?:JPY|CZK|HUF)$/.test(one.unit) && high < 10) return [plain];
+  if (MONEY.has(one.unit) || /^(?:pounds|pence|cents)\?$/.test(one.unit)) return [decimals];
   if (high < 10 && (!oh || low < 10)) return [plain];
   if (oh && /^(?:mm|mil\?|in|V|A|bar)$/.test(one.unit)) return [decimals];
   if (one.unit === 'rpm' || (oh && one.unit !== '')) return [plain];
@@ -108,10 +108,18 @@ function paired(one: Candidate): Candidate[] {
 function withTail(tokens: readonly Token[], one: Candidate): Candidate {
   if (one.fraction || one.decimal || MONEY.has(one.unit)) return one;
   const tail = at(tokens, one.to) === 'and' ? andPartAt(tokens, one.to) : undefined;
-  if (!tail) return one;
+  if (!tail) return one.unit === 'm' ? withCentimetres(tokens, one) : one;
   if (tail.size === 0) return { ...one, about: true };
   const value = one.value + tail.add;
   return { ...one, to: tail.to, end: tokens[tail.to - 1]?.end ?? one.end, value, digits: inFull(value), fraction: true };
+}
+
+/** "one metre twenty". */
+function withCentimetres(tokens: readonly Token[], one: Candidate): Candidate {
+  const low = one.word && joins(tokens, one.to, 1) ? belowHundred(tokens, one.to) : undefined;
+  if (!low || low.value < 10 || low.value % 5 !== 0 || measuresOn(tokens, low.to)) return one;
+  const value = one.value + low.value / 100;
+  return { ...one, to: low.to, end: tokens[low.to - 1]?.end ?? one.end, value, digits: inFull(value), decimal: true };
 }
 
 function marked(tokens: readonly Token[], one: Candidate): Candidate {

@@ -1,123 +1,122 @@
 /** "17 mm free and it should be 18", "twelve hundredths, and the book wants six to ten": a bare number takes the unit of the figure that it is set against. */
 import { type Candidate, known } from './figure.ts';
-import type { Leaning } from './leaning.ts';
+import { headingUnits, type NamedUnit } from './headings.ts';
 import { inFull } from './said.ts';
+import { counts, type Standing, standingOf } from './standing.ts';
 import { at, joins, type Token } from './tokens.ts';
 import { MONEY } from './unit-words.ts';
 
-/** Words that a reading stands behind. */
-const READS =
-  /^(?:is|was|are|were|be|been|being|reads?|reading|says?|said|wants?|wanted|wanting|limit|limits|min|max|minimum|maximum|get|gets|got|getting|find|found|measures?|measured|measuring|show|shows|showed|showing|had|have|has|having|make|makes|made|give|gives|gave|given|go|goes|went|going|from|to|than|between|and|or|at|now|then|call|it|it's|that's|thats|its|they're|there's|down|up|under|over|nearly|allows?|allowed|comes?|came|new|old|left|right|top|bottom|middle|centre|center|front|rear|back|inside|outside|inner|outer|side|lead|leading|trail|trailing|other|inlet|exhaust|nearside|offside|near|reckon|reckons|reckoned|only|just|like|until|till|after|before|exactly|need|needs|needed|want|not|no|took|takes|ought|standard|nominal|original|started|start|worn|settled|held|holds|drops?|dropped|fell|rose|climbed|risen|left-hand|right-hand|one|two|three|four|five|six|second|third|first|reach|reached|say|spec|specification|book|figure|tolerance|supposed|read)$/;
-/** The strongest of them: what follows is set against a figure. */
-const AGAINST = /^(?:be|wants?|wanted|limit|limits|min|max|minimum|maximum|says?|said|allows?|allowed|reads?|than|between|from|to|not|spec|was|standard|nominal|goes|shows?|showed|reckoned|measures?|measured|get|got)$/;
-/** Between the two: "it should be about", "the limit is only". */
-const LOOSE = /^(?:about|around|only|just|roughly|nearly|say|exactly|a|the|to|be|of|more|like|maybe|well|still|really|at|actually|probably|another|than|or|:|=|~|±|\(|min|max)$/;
-/** What may follow a figure that carries no unit of its own. */
-const MAY_FOLLOW =
-  /^(?:[.,;:!?)|/–—+&(-]|inside|outside|and|or|at|on|in|so|but|to|when|with|without|is|was|the|cold|hot|warm|front|rear|left|right|too|all|indicated|now|then|before|after|by|which|it|if|i|that|that's|this|for|as|there|here|from|than|where|while|because|since|until|till|each|either|both|every|again|dead|new|old|max|min|maximum|minimum|limit|not|no|yes|who|what|we|you|he|she|they|it's|i'm|i've|i'd|there's|he's|we've|they're|or|odd|ish|plus|less|instead|rather|only|just|exactly|though|still|even|across|along|down|up|off|out|over|under|near|nearly|about|side|goes|says|reads|wants|would|should|could|will|can|may|must|top|middle|bottom|centre|inner|outer|book|has|had|have|were|are|be|goes|went|afterwards|today|yesterday|tonight|overnight|per|also|okay|ok|right|free|measured|nominal|standard|total|unloaded|loaded|fully|ignition|engine|idling|tickover|leading|trailing|lead|trail|o\/s|n\/s|l\/h|r\/h)$/;
-/** Readings do not count nouns: "four bolts", "ten strokes". */
-const COUNTS =
-  /^(?:of|off|times|bolt|screw|nut|strand|stud|plate|pair|click|day|week|month|year|people|mile|seat|wire|pull|kick|coat|drop|link|seal|spring|gear|hole|way|end|bit|piece|hundred|thousand|more|o'clock|am|pm|stroke|speed|wheel|wheeled|legged|pot|cylinder|pin|post|start|sided|spanner|socket|weight|grade|core|ply|stage|spoke|hex|jaw|lobe|feet|men|children|teeth|threads?|inch)$/;
-
-/** Units that are never lent over a distance. */
-const OWN = /^(?:ratio|%|h|min|s|d|week|month|year|click|m|km|mi|kg|pitch|hp|W|A|Ah|Shore|mm2)$/;
+/** Units that are lent only where two figures are plainly set against each other. */
+const OWN = /^(?:%|h|min|s|d|week|km|mi|kg|g|hp|W|A|Ah|mm2|teeth|turn|click|ohm|lb)$/;
+/** Units that a bare number never takes. */
+const NEVER = /^(?:ratio|pitch|Shore|pounds\?)$/;
 
 interface Source {
   unit: string;
   value: number;
-  token: number;
   part?: number;
 }
 
-export function carryUnits(tokens: readonly Token[], all: readonly Candidate[], leaning: Leaning): void {
-  const named = namedUnits(tokens);
+export function carryUnits(tokens: readonly Token[], all: readonly Candidate[]): void {
+  const speech = unstopped(tokens);
+  const named = headingUnits(tokens);
   let firstName = 0;
   for (const [i, one] of all.entries()) {
     if (one.unit !== '' || (one.value === 1 && one.word && !one.decimal)) continue;
-    while (firstName < named.length && (named[firstName]?.token ?? 0) < one.from - 60) firstName += 1;
-    const fits = standing(tokens, one);
-    if (fits === 'no') continue;
-    const source = nearest(tokens, all, i, fits, leaning) ?? headed(tokens, named, firstName, one, fits);
+    while (firstName < named.length && (named[firstName]?.token ?? 0) < one.from - 80) firstName += 1;
+    const run = inRun(all, i);
+    const standing = run && !counts(tokens, one) ? 'against' : standingOf(tokens, one, speech);
+    if (standing === 'no') continue;
+    const source = nearest(tokens, all, i, standing, run) ?? headed(tokens, named, firstName, one, standing) ?? likeAnywhere(all, i, standing);
     if (!source) continue;
-    if (source.part !== undefined && source.part >= 10 && !one.decimal && !one.fraction && one.value >= 1 && source.value < 1) {
-      one.value /= source.part;
-      one.digits = inFull(one.value);
-      one.part = source.part;
-    } else settlePair(one, source.value);
-    one.unit = source.unit;
-    one.shared = true;
-    one.carried = true;
+    take(one, source);
   }
+}
+
+function take(one: Candidate, source: Source): void {
+  if (lendsPart(one, source)) {
+    one.value /= source.part ?? 1;
+    one.digits = inFull(one.value);
+    one.part = source.part ?? 1;
+  } else settlePair(one, source.value);
+  one.unit = source.unit;
+  one.shared = true;
+  one.carried = true;
 }
 
 /** "fifty four oh five" beside 53.93 mm is 54.05. */
 function settlePair(one: Candidate, beside: number): void {
   if (!one.pair) return;
   const decimals = one.pair.high + one.pair.low / 100;
-  if (Math.abs(Math.log(decimals / beside)) < Math.abs(Math.log(one.value / beside))) {
-    one.value = decimals;
-    one.digits = decimals.toFixed(2);
-    one.decimal = true;
-  }
+  if (Math.abs(Math.log(decimals / beside)) >= Math.abs(Math.log(one.value / beside))) return;
+  one.value = decimals;
+  one.digits = decimals.toFixed(2);
+  one.decimal = true;
 }
 
-type Standing = 'no' | 'weak' | 'reads' | 'against';
-
-function standing(tokens: readonly Token[], one: Candidate): Standing {
-  const next = tokens[one.to];
-  const after = next && next.gap <= 1 ? next.text : '';
-  if (after !== '' && (COUNTS.test(after) || COUNTS.test(after.replace(/e?s$/, '')))) return 'no';
-  if (after === '-' && joins(tokens, one.to) && joins(tokens, one.to + 1) && tokens[one.to + 1]?.kind === 'word') return 'no';
-  const plural = next?.kind === 'word' && next.gap <= 1 && after.length > 3 && /[^s]s$/.test(after) && !MAY_FOLLOW.test(after);
-  if (plural && !one.decimal) return 'no';
-  if (next?.kind === 'word' && next.gap === 0) return 'no';
-  let k = one.from - 1;
-  let strong = false;
-  for (let steps = 0; steps < 4 && k >= 0 && LOOSE.test(at(tokens, k)); steps++, k--) if (AGAINST.test(at(tokens, k))) strong = true;
-  const word = at(tokens, k);
-  const apart = (tokens[k + 1]?.gap ?? 3) >= 2;
-  if (!apart && AGAINST.test(word)) strong = true;
-  const follows = after === '' || MAY_FOLLOW.test(after) || next?.kind === 'sign' || next?.kind === 'number';
-  if (one.decimal) return strong ? 'against' : 'reads';
-  if (!follows && !(strong && next?.kind === 'word')) return 'no';
-  const small = one.word && one.value <= 4 && !one.fraction && !one.pair;
-  if (small) return strong && follows ? 'against' : 'no';
-  if (strong) return follows ? 'against' : 'weak';
-  if (!apart && (READS.test(word) || /^[,/:=–—(|+-]$/.test(word))) return 'reads';
-  return apart && follows ? 'weak' : 'no';
+/** Fewer than one stop to thirty words: nobody wrote stops. */
+function unstopped(tokens: readonly Token[]): boolean {
+  let stops = 0;
+  for (const { kind, text } of tokens) if (kind === 'sign' && /^[.,;!?]$/.test(text)) stops += 1;
+  return stops * 30 < tokens.length;
 }
 
-/** The figure nearest by words whose size fits. Stops and line ends count as distance. */
-function nearest(tokens: readonly Token[], all: readonly Candidate[], i: number, fits: Standing, leaning: Leaning): Source | undefined {
+/** Numbers in a row, each like the next, are readings: "sixty eight seventy two eighty". */
+function inRun(all: readonly Candidate[], i: number): boolean {
+  const like = (a: Candidate | undefined, b: Candidate | undefined): boolean =>
+    a !== undefined && b !== undefined && a.to === b.from && !a.pair && !b.pair && a.value > 9 && a.value / b.value < 1.6 && b.value / a.value < 1.6;
+  const [x, y] = [like(all[i - 1], all[i]), like(all[i], all[i + 1])];
+  return x || y;
+}
+
+const REACH: Readonly<Record<Standing, number>> = { no: 0, weak: 8, reads: 26, against: 40 };
+
+/** The figure that costs least: distance in words, stretched by unlike size. */
+function nearest(tokens: readonly Token[], all: readonly Candidate[], i: number, standing: Standing, run: boolean): Source | undefined {
   const one = all[i];
   if (!one) return undefined;
-  const reach = one.decimal ? 45 : fits === 'against' ? 32 : fits === 'reads' ? 18 : 6;
-  let best: { source: Source; far: number } | undefined;
+  const reach = run ? 60 : one.decimal ? 48 : REACH[standing];
+  let best: { source: Candidate; cost: number } | undefined;
   for (const way of [-1, 1]) {
-    for (let k = i + way, seen = 0; k >= 0 && k < all.length && seen < 6; k += way, seen++) {
+    let far = way < 0 ? 0 : 2;
+    let edge = way < 0 ? one.from : one.to;
+    for (let k = i + way, seen = 0; k >= 0 && k < all.length && seen < 14; k += way, seen++) {
       const other = all[k];
       if (!other) break;
-      const far = way < 0 ? distance(tokens, other.to, one.from) : distance(tokens, one.to, other.from) * 1.4 + 2;
-      if (far > reach || (best && far >= best.far)) break;
-      if (!known(other) || MONEY.has(other.unit) || !lends(one, other, fits, far)) continue;
-      best = { far, source: { unit: other.unit, value: other.value, token: other.from, ...(other.part === undefined ? {} : { part: other.part }) } };
-      break;
+      far += way < 0 ? distance(tokens, other.to, edge) : distance(tokens, edge, other.from) * 1.3;
+      edge = way < 0 ? other.from : other.to;
+      if (far > reach) break;
+      const cost = costOf(one, other, standing, far, at(tokens, one.from - 1));
+      if (cost <= reach && (!best || cost < best.cost)) best = { source: other, cost };
     }
   }
-  void leaning;
   return best?.source;
 }
 
-function lends(one: Candidate, other: Candidate, fits: Standing, far: number): boolean {
-  if (OWN.test(other.unit) && !(fits === 'against' && far < 9) && far > 3) return false;
-  if (/^(?:ratio|pounds\?|teeth|turn|click)$/.test(other.unit) && (one.decimal || fits !== 'against' || far > 14)) return false;
-  const part = other.part !== undefined && other.part >= 10 && other.value < 1 && !one.decimal && !one.fraction;
-  const size = part ? other.value * (other.part ?? 1) : other.value;
-  const own = one.pair ? closest(one, size) : one.value;
-  const scale = Math.abs(own / size);
-  const span = one.decimal ? 6 : fits === 'against' ? 4 : 2.2;
-  if (one.decimal && other.unit === 'rpm') return false;
-  return scale < span && scale > 1 / span;
+const lendsPart = (one: Candidate, { part, value }: Source): boolean =>
+  part !== undefined && part >= 10 && value < 1 && !one.decimal && !one.fraction && one.value >= 1;
+
+/** What it costs to take a figure's unit; beyond any reach where that cannot be meant. */
+function costOf(one: Candidate, other: Candidate, standing: Standing, far: number, before: string): number {
+  if (!known(other) || MONEY.has(other.unit) || NEVER.test(other.unit)) return Number.POSITIVE_INFINITY;
+  const own = OWN.test(other.unit);
+  if (own && (standing !== 'against' || one.pair || one.decimal !== other.decimal && /^(?:teeth|click|s|min|h|week|d)$/.test(other.unit))) return Number.POSITIVE_INFINITY;
+  const size = lendsPart(one, other) ? other.value * (other.part ?? 1) : other.value;
+  const value = one.pair ? closest(one, size) : one.value;
+  const unlike = Math.abs(Math.log(Math.abs(value / size)));
+  const most = one.decimal ? 1.8 : standing === 'against' ? 1.5 : 1;
+  if (!(unlike <= most)) return Number.POSITIVE_INFINITY;
+  const places = one.digits.split('.')[1]?.length ?? 0;
+  if (one.decimal && /^(?:rpm|teeth|psi|km\/h|mph)$/.test(other.unit) && places > 1) return Number.POSITIVE_INFINITY;
+  let cost = far * (0.7 + unlike);
+  if (own) cost *= /^(?:another|or|than)$/.test(before) ? 1 : 3;
+  if (/^(?:N m|lbf ft|lbf in)$/.test(other.unit)) cost *= places > 1 ? 6 : 2.2;
+  if (other.unit === 'in' && one.decimal && !other.decimal && places < 3) cost *= 4;
+  if (/^(?:m|ft)$/.test(other.unit)) cost *= 5;
+  if (other.unit === 'L' && !one.decimal) cost *= 2.5;
+  if (one.decimal && other.decimal && places === (other.digits.split('.')[1]?.length ?? 0)) cost *= 0.7;
+  if (other.carried) cost *= 1.15;
+  return cost;
 }
 
 const closest = (one: Candidate, size: number): number => {
@@ -125,47 +124,46 @@ const closest = (one: Candidate, size: number): number => {
   return Math.abs(Math.log(decimals / size)) < Math.abs(Math.log(one.value / size)) ? decimals : one.value;
 };
 
+/** Distance in words; stops and line ends count for more. */
 function distance(tokens: readonly Token[], from: number, to: number): number {
   let far = 0;
-  for (let k = from; k <= to && far < 60; k++) {
+  for (let k = from; k <= to && far < 70; k++) {
     const token = tokens[k];
     if (!token) continue;
-    if (k < to) far += token.kind === 'sign' ? (/^[.!?;]$/.test(token.text) ? 6 : 0.5) : 1;
-    if (token.gap >= 2) far += token.gap === 3 ? 7 : 3;
+    if (k < to) far += token.kind === 'sign' ? (/^[.!?;]$/.test(token.text) ? 5 : 0.5) : 1;
+    if (token.gap >= 2) far += token.gap === 3 ? 5 : 2;
   }
   return far;
 }
 
-/** Units that head a column or a list without a number: "all in mm:", "| found (mm) |". */
-function namedUnits(tokens: readonly Token[]): Source[] {
-  const out: Source[] = [];
-  for (let i = 0; i < tokens.length; i++) {
-    const unit = HEADING.get(at(tokens, i));
-    if (!unit) continue;
-    const before = at(tokens, i - 1);
-    const after = at(tokens, i + 1);
-    const heads = (/^(?:in|all|readings|figures|\(|\[|,)$/.test(before) && /^(?:[)\]:,.;|]|)$/.test(after)) || (before === 'in' && /^(?:all|the|top|front|left|now)$/.test(after) && unit !== 'in');
-    if (heads) out.push({ unit, value: 0, token: i });
+/** Far from any figure: where all figures of nearly its size are in one unit, it is in that unit too. */
+function likeAnywhere(all: readonly Candidate[], i: number, standing: Standing): Source | undefined {
+  const one = all[i];
+  if (!one || !(one.decimal || (standing === 'against' && one.value > 12)) || one.value < 1) return undefined;
+  let unit = '';
+  let value = 0;
+  for (let k = Math.max(0, i - 60); k < Math.min(all.length, i + 60); k++) {
+    const other = all[k];
+    if (!other || !known(other) || other.carried || other.fraction) continue;
+    const size = one.pair ? closest(one, other.value) : one.value;
+    if (Math.abs(Math.log(size / other.value)) > (one.decimal ? 0.1 : 0.06)) continue;
+    if (MONEY.has(other.unit) || OWN.test(other.unit) || NEVER.test(other.unit) || (unit !== '' && unit !== other.unit)) return undefined;
+    if (one.decimal && !other.decimal) continue;
+    unit = other.unit;
+    value = other.value;
   }
-  return out;
+  return unit === '' ? undefined : { unit, value };
 }
 
-const HEADING: ReadonlyMap<string, string> = new Map([
-  ...(['mm', 'cm', 'thou', 'bar', 'psi', 'rpm'] as const).map((unit): [string, string] => [unit, unit]),
-  ['millimetres', 'mm'],
-  ['millimeters', 'mm'],
-  ['volts', 'V'],
-  ['v', 'V'],
-  ['inches', 'in'],
-  ['nm', 'N m'],
-]);
-
-function headed(tokens: readonly Token[], named: readonly Source[], from: number, one: Candidate, fits: Standing): Source | undefined {
+/** The unit of a column or a list's head, for a number that stands by itself. */
+function headed(tokens: readonly Token[], named: readonly NamedUnit[], from: number, one: Candidate, standing: Standing): Source | undefined {
+  const cell = /^[|:/,]?$/.test(at(tokens, one.from - 1)) || !joins(tokens, one.from, 1);
+  if (!one.decimal && (standing === 'weak' || !cell)) return undefined;
+  let last: NamedUnit | undefined;
   for (let k = from; k < named.length; k++) {
     const source = named[k];
-    if (!source || source.token > one.from) return undefined;
-    const cell = /^(?:[|:/,])?$/.test(at(tokens, one.from - 1)) || joins(tokens, one.from, 2) === false;
-    if (one.decimal || (fits !== 'weak' && cell)) return source;
+    if (!source || source.token > one.from) break;
+    last = source;
   }
-  return undefined;
+  return last && { unit: last.unit, value: one.value };
 }

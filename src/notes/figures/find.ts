@@ -9,7 +9,9 @@ import { joinRatios } from './ratios.ts';
 import { shareUnits } from './rows.ts';
 import { settleSums } from './sums.ts';
 import { type Token, tokensOf } from './tokens.ts';
+import { settleParts } from './parts.ts';
 import { settleTopics } from './topics.ts';
+import { splitPairs } from './pairs.ts';
 import { whichDegrees, whichMil, whichPounds } from './which-unit.ts';
 
 export type { Figure, Habits } from './figure.ts';
@@ -55,13 +57,15 @@ function settled(tokens: readonly Token[], found: readonly Candidate[], leaning:
   const all = found.map((one): Candidate => {
     if (one.unit === 'mil?') return { ...one, unit: whichMil(tokens, one) };
     if (one.unit === 'deg?') return { ...one, unit: whichDegrees(tokens, one, leaning.fahrenheit) || 'none' };
-    if (one.unit === 'pounds?') return { ...one, unit: whichPounds(tokens, one) || 'none' };
+    if (one.unit === 'pounds?') return { ...one, unit: whichPounds(tokens, one, leaning.psi) || 'none' };
     return one.unit === 'pence?' || one.unit === 'cents?' ? inWholeMoney(one, leaning.cent) : { ...one };
   });
   settleSums(tokens, all, leaning);
-  carryUnits(tokens, all, leaning);
-  settleTopics(tokens, all, leaning);
-  return all.filter((one) => known(one) && !one.unit.endsWith('?'));
+  settleParts(tokens, all, leaning);
+  const single = splitPairs(tokens, all);
+  carryUnits(tokens, single);
+  settleTopics(tokens, single, leaning);
+  return single.filter((one) => known(one) && !one.unit.endsWith('?'));
 }
 
 const GALLONS = /^(?:gal|pt|qt|fl oz|mpg)$/;

@@ -8,8 +8,10 @@ export interface Leaning {
   /** What a cent is of. */
   cent: string;
   fahrenheit: boolean;
+  /** Small lengths are in millimetres, or in inches and thous; both where neither outweighs the other. */
   metric: boolean;
   inches: boolean;
+  psi: boolean;
   /** The only unit of its kind in the text; empty where there are two or none. */
   speed: string;
   torque: string;
@@ -38,15 +40,21 @@ export class Tally {
       return found.length === 1 ? (found[0] ?? '') : '';
     };
     const pounds = has('pence?') || has('pounds?');
+    const times = (...units: string[]): number => units.reduce((sum, unit) => sum + (this.#seen.get(unit) ?? 0), 0);
+    const metric = times('mm', 'cm', 'mil?');
+    const inches = times('in', 'thou');
     const sums = new Set([...this.#seen.keys()].filter((unit) => MONEY.has(unit)));
     if (pounds) sums.add('GBP');
-    const said = sums.size === 1 ? ([...sums][0] ?? '') : '';
+    const weight = (unit: string): number => times(unit) + (unit === 'GBP' ? times('pence?', 'pounds?') : 0);
+    const [first = '', second = ''] = [...sums].sort((a, b) => weight(b) - weight(a));
+    const said = first !== '' && (second === '' || weight(first) >= 2 * weight(second)) ? first : '';
     return {
       money: said || habits.money || '',
       cent: sums.has('EUR') && !sums.has('USD') ? 'EUR' : sums.has('USD') && !sums.has('EUR') ? 'USD' : habits.money === 'USD' ? 'USD' : 'EUR',
       fahrenheit: has('degF'),
-      metric: has('mm') || has('cm') || has('mil?'),
-      inches: has('in') || has('thou'),
+      metric: metric > 0 && metric * 4 >= inches,
+      inches: inches > 0 && inches * 4 > metric,
+      psi: has('psi'),
       speed: only(KINDS.speed) || habits.speed || '',
       torque: only(KINDS.torque),
       pressure: only(KINDS.pressure),

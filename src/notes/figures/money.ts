@@ -35,7 +35,7 @@ export function withCoins(tokens: readonly Token[], one: Candidate): Candidate {
   const small = digits ? { value: Number(at(tokens, k)), to: k + 1 } : belowHundred(tokens, k);
   if (!small || small.value < 1) return one;
   const coin = joins(tokens, small.to, 1) && COINS.test(at(tokens, small.to));
-  if (!coin && (and || (small.value < 10 && small.value !== 5) || spokenFor(tokens, small.to))) return one;
+  if (!coin && (and || (small.value < 10 && small.value !== 5) || measuresOn(tokens, small.to))) return one;
   if (!coin && digits && !joins(tokens, k)) return one;
   const to = small.to + (coin ? 1 : 0);
   const value = one.value + small.value / 100;
@@ -43,7 +43,7 @@ export function withCoins(tokens: readonly Token[], one: Candidate): Candidate {
 }
 
 /** Whether what follows makes a number of its own: a unit, a point, a hundred, or a noun that it counts. */
-function spokenFor(tokens: readonly Token[], i: number): boolean {
+export function measuresOn(tokens: readonly Token[], i: number): boolean {
   const word = joins(tokens, i, 1) ? at(tokens, i) : '';
   if (/^(?:point|hundred|thousand|percent)$/.test(word)) return true;
   if (formsOf(word).some((form) => !form.digits && form.words.every((each, place) => at(tokens, i + place) === each))) return true;

@@ -1,6 +1,7 @@
 /** A bare number whose kind the words around tell: "ticks over at nine hundred", "the battery reads twelve point six". Never between two units of a kind. */
 import type { Candidate } from './figure.ts';
 import type { Leaning } from './leaning.ts';
+import { standingOf } from './standing.ts';
 import { around, at, joins, type Token } from './tokens.ts';
 
 interface Topic {
@@ -12,12 +13,12 @@ interface Topic {
 const whole = (one: Candidate): boolean => Number.isInteger(one.value);
 const between = (one: Candidate, low: number, high: number): boolean => one.value >= low && one.value <= high;
 const MEASURING =
-  / (?:gauge|gauges|feeler|feelers|micrometer|mike|mic|bore|bores|drum|drums|diameter|across|calliper|callipers|caliper|calipers|vernier|journal|journals|clearance|end float|endfloat|run out|runout|wear|worn|thickness|thick|spigot|ring gap|gudgeon|skirt|lining|linings|shim|shims|squish|oval|ovality|taper|backlash|dti|dial|protrusion|measured|measure|measures) /;
+  / (?:gauge|gauges|feeler|feelers|micrometer|mike|mic|bore|bores|drum|drums|diameter|across|calliper|callipers|caliper|calipers|vernier|journal|journals|clearance|end float|endfloat|run out|runout|wear|worn|thickness|thick|spigot|ring gap|gudgeon|skirt|lining|linings|shim|shims|squish|oval|ovality|taper|backlash|dti|dial|protrusion|measured|measure|measures|gap|gaps|gapped|bore's|pitch|pitches|clock it|clocked) /;
 
 const TOPICS: readonly Topic[] = [
   {
     words: / (?:idle|idles|idling|tick over|ticks over|ticking over|tickover|ticks|revs|revving|rev|tacho|rev counter|r p m|screams|redline|slow running) /,
-    reach: 10,
+    reach: 16,
     unit: (one) => (whole(one) && between(one, 300, 9000) && one.value % 10 === 0 ? 'rpm' : ''),
   },
   {
@@ -49,14 +50,13 @@ const TOPICS: readonly Topic[] = [
 ];
 
 function lengthOf(one: Candidate, { metric, inches }: Leaning, near: string): string {
-  if (!one.decimal || one.part !== undefined || / (?:bolt|bolts|grade|class|volts|battery|compression|bar|ratio|litres?) /.test(near)) return '';
+  if (!one.decimal || one.part !== undefined || / (?:bolt|bolts|grade|class|volts|battery|compression|bar|ratio|litres?|acid|hydrometer|gravity) /.test(near)) return '';
   const places = one.digits.split('.')[1]?.length ?? 0;
   if (one.value < 0.1 && places === 3 && !metric) return 'in';
   if (one.value >= 1 && one.value < 400 && !inches && metric) return 'mm';
   return one.value < 1 && places <= 2 && metric && !inches ? 'mm' : one.value > 5 && places <= 2 && !inches ? 'mm' : '';
 }
 
-const INCH_THINGS = /^(?:pitch|bolts?|bsf|bsw|whit|unf|unc|hose|pipe|spanner|drill|socket|drive|plate|chain|rod|bar|af|studs?|ball|balls|tube|whitworth|copper|copper pipe|setscrews?|nuts?|screws?|washers?|square|round|bit|fuel)$/;
 const GOES_BEHIND = /^ (?:on the (?:level|flat|clock|speedo|straight|dial)|indicated|flat out|downhill|uphill|up hill|down hill|at the (?:bottom|top)|in (?:top|third|second|first)|up the|down the|along the)/;
 const GOES_BEFORE = / (?:doing|reads|reading|showing|shows|showed|says|indicated|clocked|pulls it at|pulls|needle at|needle on|speed of|flat out at|flat out it's|average of|averaged|cruises at|cruise at|cruising at|settles at|sits at|holds|got to|reached|up to|under|over|past|between|and|at|to|about|about) $/;
 const DRIVING = / (?:speed|speedo|speedometer|gear|hill|road|lane|level|drive|driving|drove|flat out|needle|clock|climb|downhill|uphill|straight|cruise|cruises|cruising|motorway|bypass|throttle|overtook|overtaken|limit) /;
@@ -76,18 +76,13 @@ export function settleTopics(tokens: readonly Token[], all: readonly Candidate[]
 
 function bareUnit(tokens: readonly Token[], one: Candidate, leaning: Leaning): string {
   const after = joins(tokens, one.to, 1) ? at(tokens, one.to) : '';
-  if (one.part !== undefined) {
-    if (one.part === 1000) return 'in';
-    if (one.part === 100) return leaning.inches && !leaning.metric ? '' : 'mm';
-    if (one.part === 10 && (one.word || after === '')) return one.value < 1 && !(leaning.inches && !leaning.metric) && !/^(?:of)$/.test(after) ? 'mm' : '';
-    if (one.part >= 4 && (INCH_THINGS.test(after) || (after === '-' && INCH_THINGS.test(at(tokens, one.to + 1))))) return 'in';
-    return '';
-  }
-  if (one.fraction) return '';
+  if (one.fraction || one.part !== undefined) return '';
   if (!one.word && /^0\.0\d\d$/.test(one.digits) && !leaning.metric) return 'in';
   const speed = leaning.speed && whole(one) && between(one, 8, 90) ? speedOf(tokens, one) : false;
   if (speed) return leaning.speed;
-  if (after !== '' && counted(tokens, one)) return '';
+  const beside = lengthBeside(tokens, one);
+  if (beside && leaning.metric && !leaning.inches && between(one, 0.01, 3000)) return 'mm';
+  if (standingOf(tokens, one, true) === 'no') return '';
   for (const topic of TOPICS) {
     const near = around(tokens, one.from - topic.reach, one.to + Math.ceil(topic.reach / 2));
     if (!topic.words.test(near)) continue;
@@ -95,6 +90,19 @@ function bareUnit(tokens: readonly Token[], one: Candidate, leaning: Leaning): s
     if (unit !== '') return unit;
   }
   return '';
+}
+
+const ACROSS = /^(?:long|wide|thick|deep|tall|high|across|apart|outside|inside|diameter|dia|bore|od|id|o\/d|i\/d)$/;
+const LENGTH = /^(?:gap|gaps|play|travel|clearance|sag|stroke|bore|diameter|width|length|height|depth|thickness|lift|float|wear|step|protrusion|stickout|squish|bore's|gap's)$/;
+
+/** "240 long", "the gap is five": a length is said beside it. */
+function lengthBeside(tokens: readonly Token[], one: Candidate): boolean {
+  const after = joins(tokens, one.to, 1) ? at(tokens, one.to) : '';
+  if (ACROSS.test(after) && !(one.word && one.value <= 4)) return !/^(?:bolts?|the|of)$/.test(at(tokens, one.to + 1)) || after === 'across';
+  if (standingOf(tokens, one, false) === 'no') return false;
+  let k = one.from - 1;
+  for (let steps = 0; steps < 3 && /^(?:is|of|was|now|at|about|=|:|to|just|only|the|'s|nearly|it)$/.test(at(tokens, k)); steps++) k -= 1;
+  return k < one.from - 1 && LENGTH.test(at(tokens, k));
 }
 
 /** "four bolts": a noun behind a whole number is counted by it. */
@@ -110,5 +118,5 @@ function speedOf(tokens: readonly Token[], one: Candidate): boolean {
   if (!DRIVING.test(around(tokens, one.from - 14, one.to + 14))) return false;
   if (GOES_BEHIND.test(behind)) return true;
   if (counted(tokens, one)) return false;
-  return / (?:doing|speed of|flat out at|average of|averaged|cruises at|cruising at|clocked|speedo says|speedo reads|speedo shows|needle at|needle on|clock says|clock shows|it shows|it showed) (?:about |nearly |a )?$/.test(before) || (GOES_BEFORE.test(before) && /^ (?:at the|and|on|so|indicated|which|it|in|but|then|now|with|i)? ?/.test(behind) && / (?:speedo|speedometer|needle|flat out|km|mph|indicated|average) /.test(around(tokens, one.from - 14, one.to + 10)));
+  return / (?:doing|do|does|speed of|flat out at|average of|averaged|cruises at|cruising at|clocked|speedo says|speedo reads|speedo shows|needle at|needle on|clock says|clock shows|it shows|it showed) (?:about |nearly |a )?$/.test(before) || (GOES_BEFORE.test(before) && /^ (?:at the|and|on|so|indicated|which|it|in|but|then|now|with|i)? ?/.test(behind) && / (?:speedo|speedometer|needle|flat out|km|mph|indicated|average) /.test(around(tokens, one.from - 14, one.to + 10)));
 }

@@ -94,10 +94,9 @@ function fits(tokens: readonly Token[], i: number, to: number, form: Form, read:
   }
   if (/^["″”]$/.test(word)) return tokens[i]?.gap === 0 && (read.value < 100 || read.fraction === true);
   if (/^mins?$/.test(word)) return !(tokens[to]?.kind === 'number' && tokens[to]?.gap === 1) && !(word === 'min' && read.decimal && /^[.,;)]?$/.test(after) && !joins(tokens, to, 1) === false && read.value < 1);
-  if (word === 'a' && form.unit === 'A') return joins(tokens, i) || !/^\p{Ll}/u.test(after) || /^(?:fuse|charge|breaker|draw|max|rated|cable|relay|socket|diode|meter|slow|blade|glass)/.test(after);
   if (word === 'c' && !joins(tokens, i) && /^\p{L}/u.test(after) && !/^(?:in|at|and|or|for|on|to|with|water|when|oil|outside|but|then|it|is|max|min|oven|under|over)$/.test(after)) return false;
   if (word === 's' && joins(tokens, i)) return !(read.value >= 10 && read.value % 10 === 0 && /^(?:the|early|late|mid)$/.test(at(tokens, read.from - 1))) && !(read.value >= 1900 && read.value < 2100);
-  if (word === 'second' || word === 'minute') return true;
+  if (form.unit === 'teeth') return read.about !== true;
   if (/^crowns?$/.test(word)) return !/^(?:wheel|gear|nut|cap|and)$/.test(after) || word === 'crowns';
   if (word === 'stone') return !/^(?:cold|guard|dead|wheel|chip|chips|grit|and)$/.test(after);
   if (word === 'horse' || word === 'horses') return !/^(?:drawn|box|hair)$/.test(after);

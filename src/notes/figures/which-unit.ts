@@ -3,7 +3,7 @@ import type { Candidate } from './figure.ts';
 import { around, type Token } from './tokens.ts';
 
 const FLUID =
-  / (?:oil|oils|fluid|petrol|fuel|water|coolant|antifreeze|paraffin|solution|poured?|pouring|fill|filled|filling|syringe|syringed|drained|bottle|jug|squirt|thinners|mixture|mix|gas|diesel|acid|atf|brew|spirit|dot|bled|top up|topped|tank|carton|tin of|came out) /;
+  / (?:oil|oils|fluid|petrol|fuel|water|coolant|antifreeze|paraffin|solution|poured?|pouring|fill|filled|filling|syringe|syringed|drained|bottle|jug|squirt|thinners|mixture|mix|gas|diesel|acid|atf|brew|spirit|dot|bled|top up|topped|tank|carton|tin of|came out|level|threw|spilled|spilt|leaked|header|expansion|reservoir|sump) /;
 const SIZE =
   / (?:wide|long|thick|deep|across|bore|diameter|gap|spanner|socket|nut|bolt|drill|washer|hole|free length|free|play|clearance|between|apart|shim|stud|thread|plate|bar|square|round|short|out|off|gauge|feeler|calipers?|micrometer|rule|stroke|lift|throw|depth|height|width|length|hose|pipe|tube|strip|sheet|screw) /;
 
@@ -39,16 +39,16 @@ const WEIGHT = / (?:weigh|weighs|weighed|weight|weighing|heavy|heavier|lift|lift
 const PRESSURE = / (?:tyre|tyres|pressure|pressures|compression|pumped|inflate|inflated|air|gauge|compressor|boost|pump) /;
 const TORQUE = / (?:torque|torqued|wrench|tighten|tightened|tight|done up|pulled up|nipped) /;
 const PAID =
-  / (?:paid|pay|cost|costs|costing|price|priced|bought|buy|post|postage|posted|each|for|charged|charge|bill|quid|spent|spend|sold|worth|owe|owes|freight|carriage|delivered|delivery|cheap|cheaper|the pair|the lot|the set|came to|total|plus|fee|duty|refund|wanted|asking|change|pence|p) /;
+  / (?:paid|pay|cost|costs|costing|price|priced|bought|buy|post|postage|posted|each|charged|bill|quid|spent|spend|sold|worth|owe|owes|freight|carriage|delivered|delivery|cheap|cheaper|the pair|the lot|the set|came to|total|plus|fee|duty|refund|wanted|asking|change|pence|p) /;
 
-/** "pounds" of money, of mass, or short for a pressure or a torque; the money of a text that pays elsewhere in pounds. */
-export function whichPounds(tokens: readonly Token[], one: Candidate): string {
-  for (const reach of [4, 8]) {
+/** "pounds" of money, of mass, or short for a pressure or a torque: the nearest word tells, else money; in a text that measures pressure in psi, pressure. */
+export function whichPounds(tokens: readonly Token[], one: Candidate, psi: boolean): string {
+  for (const reach of [2, 4, 8]) {
     const near = around(tokens, one.from - reach, one.to + reach);
-    if (WEIGHT.test(near)) return 'lb';
     if (PAID.test(near)) return 'GBP';
+    if (WEIGHT.test(near)) return 'lb';
     if (PRESSURE.test(near)) return 'psi';
     if (TORQUE.test(near)) return '';
   }
-  return 'GBP';
+  return psi ? 'psi' : 'GBP';
 }
