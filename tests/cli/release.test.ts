@@ -122,6 +122,7 @@ test('A chapter with an error is not released, and nothing is written', async ()
 
 test('An error that only its release brings keeps a chapter held: a link to another held one', async () => {
   const { run, read, put } = held();
+  put('refit.csv', 'line,what,action\n');
   put('chapters/01-first-look/chapter.mdx', CHAPTER.replace('date: 2026-02-07', 'date: 2026-01-17'));
   put(FILE, CHAPTER.replace('Four bolts.', 'As in <Earlier chapter="01-first-look">the first</Earlier>.'));
   expect((await run('check')).code).toBe(0);

@@ -22,7 +22,7 @@ async function check(content: string, ...flags: string[]) {
 test('A series without problems exits 0 and says what was read', async () =>
   expect(await check(madeSeries())).toEqual({
     code: 0,
-    out: '0 errors, 0 warnings. 4 files read: 2 chapters, 2 steps.\n',
+    out: '0 errors, 0 warnings. 5 files read: 2 chapters, 2 steps.\n',
     err: '',
   }));
 

@@ -25,7 +25,7 @@ export const COMPONENTS = {
       title: must('What is done, as an instruction.'),
       id: id('Name in its address; left out, made from the title.'),
       tools: texts('Tools of this step.'),
-      torque: text('Torque with its unit.'),
+      torque: text('Torque with its unit, such as 40 N m; words without a figure will do too.'),
       hazards: texts('Hazards, by id of the catalogue.'),
       notHazard: {
         kind: 'reasons',

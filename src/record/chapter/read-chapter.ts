@@ -14,6 +14,7 @@ import { CHAPTER, readFrontmatter } from './frontmatter.ts';
 import { readMark, readMask } from './picture-marks.ts';
 import { passageText, wordsIn } from './prose.ts';
 import { slug } from './slug.ts';
+import { bareTorque } from './torque.ts';
 import { type MdxNode, ownNames, readTree } from './tree.ts';
 
 /** Reads chapter.mdx: its frontmatter and, by one walk over its tree, everything that it declares and points to. */
@@ -183,6 +184,13 @@ class Walk {
       );
     const title = element.filled('title');
     if (title === undefined) return outer;
+    const bare = bareTorque(element.text('torque') ?? '');
+    if (bare !== undefined)
+      this.#report.add(
+        'chapters/torque',
+        element.at('torque'),
+        `${shown(element.text('torque') ?? '')} is no torque: ${bare} has no unit of one. Write "${bare} N m", or the unit in which the maker gives it.`,
+      );
     const helper = element.note('helper');
     const at = element.time('at');
     const optional = {

@@ -3,6 +3,7 @@ import { given } from '../read/field.ts';
 import { refitOpenAt } from '../refit-list.ts';
 import type { Report } from '../report-to.ts';
 import { fieldRule } from '../rules/written.ts';
+import { nearest } from '../text/nearest.ts';
 import { meant, shown } from '../text/words.ts';
 import type { RefitLine } from '../types.ts';
 import type { References } from './references.ts';
@@ -48,6 +49,14 @@ export function joinRefit(parsed: Parsed, refer: References, report: Report): Re
           )}`,
         );
       continue;
+    }
+    if (!row) {
+      const near = nearest(id, rows.keys());
+      report.add(
+        'refit/no-row',
+        first.place,
+        `No row of refit.csv has the line ${shown(id)}, so readers are told of it as "${inWords(id)}, removed". ${near === undefined ? `Add a row, such as ${id},${inWords(id)},removed under line,what,action.` : `The nearest is "${near}"; else add a row.`}`,
+      );
     }
     if (again)
       report.add(

@@ -62,6 +62,12 @@ export const CHAPTER_RULES = {
     severity: 'error',
     fixture: 'attribute-values',
   },
+  'chapters/torque': {
+    title: 'A torque has no unit',
+    why: 'A reader who takes newton metres for pounds and feet, or the other way round, strips a thread or leaves a wheel loose.',
+    severity: 'error',
+    fixture: 'torque-without-unit',
+  },
   'chapters/attribute-missing': {
     title: 'A needed attribute is missing',
     why: 'The component means nothing without it.',

@@ -44,6 +44,12 @@ export const STATE_RULES = {
     severity: 'error',
     fixture: 'no-frontmatter',
   },
+  'refit/no-row': {
+    title: 'A step opens a refit line that has no row in refit.csv',
+    why: 'Readers are told by a bare name that something was removed, whether or not it was; a mistyped name opens a line of its own.',
+    severity: 'warning',
+    fixture: 'refit-without-row',
+  },
   'refit/opened-twice': {
     title: 'A refit line is opened twice',
     why: 'One closing step would hide that the other is still open.',
