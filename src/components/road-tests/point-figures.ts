@@ -8,7 +8,7 @@ const OTHER: Record<SpeedUnit, SpeedUnit> = { 'km/h': 'mph', mph: 'km/h' };
 /** A point in the dial's unit, digits as read, and in the other one. */
 export function indicated({ value, unit }: SpeedPoint): { own: string; other: string } {
   const si = toSi(value, 'speed', unit);
-  return { own: `${value} ${unit}`, other: printFigure({ si }, 'speed', OTHER[unit], 3, 0) };
+  return { own: `${value}\u00a0${unit}`, other: printFigure({ si }, 'speed', OTHER[unit], 3, 0) };
 }
 
 /** A point with the instrument's error taken out: "45.5 ± 1.1 km/h". */
