@@ -10,6 +10,7 @@ import { TABLES, type TableName } from '../record/tables.ts';
 import { openTable, replace, rootOf, tell } from './add-to-table.ts';
 import { inManner, rowLine, withLine } from './appended-row.ts';
 import { type Io, UsageError } from './command.ts';
+import { lackOfPoint, takePoint } from './take-point.ts';
 import { swap } from './write-up.ts';
 
 const TABLE_OF: Partial<Record<Kept['kind'], TableName>> = {
@@ -48,7 +49,7 @@ export async function takeProposals(folder: string, chapter: string, all: boolea
       io.err(`${one.place} ${one.kind}: ${lacking} It stays in proposals.yaml.\n`);
       continue;
     }
-    const where = await take(folder, one, io);
+    const where = await take(folder, name, one, io);
     if (where === undefined) continue;
     const next = markDone(text, one.id, where);
     await swap(path, text, next);
@@ -84,8 +85,7 @@ async function wanted(one: Kept, all: boolean, io: Io): Promise<boolean> {
 /** What a proposal still wants from the author, in words. */
 function lacks({ kind, row }: Kept): string | undefined {
   if (kind === 'question') return `"${row['ask']}" is a question. Put the answer into the notes.`;
-  if (kind === 'road-test point')
-    return 'A speed as indicated belongs to a road test; write it into a file of road-tests/.';
+  if (kind === 'road-test point') return lackOfPoint(row);
   if (kind === 'put off' && !row['fault'])
     return 'It names no fault. Write the name of a file in faults/ behind "fault:".';
   if (kind === 'finding' && !row['fault'])
@@ -96,7 +96,8 @@ function lacks({ kind, row }: Kept): string | undefined {
   return undefined;
 }
 
-async function take(folder: string, one: Kept, io: Io): Promise<string | undefined> {
+async function take(folder: string, chapter: string, one: Kept, io: Io): Promise<string | undefined> {
+  if (one.kind === 'road-test point') return takePoint(folder, chapter, one.row);
   const table = TABLE_OF[one.kind];
   if (table) return takeRow(folder, table, one.row);
   if (one.kind === 'fault') return newFault(folder, one);
