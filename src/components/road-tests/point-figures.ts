@@ -14,14 +14,9 @@ export function indicated({ value, unit }: SpeedPoint): { own: string; other: st
 /** A point with the instrument's error taken out: "45.5 ± 1.1 km/h". */
 export function rightAs(point: SpeedPoint, error: SpeedometerError): string {
   const { value, pm } = putRight(point, error);
-  const si = toSi(value, 'speed', point.unit);
-  return printFigure(
-    pm === undefined ? { si } : { si, pm: toSi(pm, 'speed', point.unit) },
-    'speed',
-    point.unit,
-    3,
-    pm === undefined ? 0 : 1,
-  );
+  return pm === undefined
+    ? `${Math.round(value)}\u00a0${point.unit}`
+    : `${value.toFixed(1)} ± ${pm.toFixed(1)}\u00a0${point.unit}`;
 }
 
 /** "0:00", "1:05" from the first point. */

@@ -229,6 +229,7 @@ export const workshopHazards: Hazard[] = [
       'New bolts where the maker asks for them, and wherever one is necked, bent, rusted or of unknown class; the same class, thread and length, never a softer one.',
       'Oil on a thread that is meant dry stretches the bolt at the same torque. Clean threads, and a torque wrench that has been checked.',
       'One that turns on without growing tighter is stretching: stop, slacken it, renew it. Do not give it a last pull.',
+      'Go round them again when the maker says so; a line of paint across head and casting shows one that has turned.',
       'Pull towards you on a firm footing, no pipe over the handle; knuckles clear of what you would strike.',
       FACE_OUT_OF_LINE,
     ],

@@ -152,6 +152,7 @@ test('A measured error of the dial is taken out, and its doubt kept', () => {
   expect(putRight(point, { share: 0.04, pm: 0.01 }).value).toBeCloseTo(50, 10);
   expect(putRight(point, { share: 0.04, pm: 0.01 }).pm).toBeCloseTo(50 * (0.01 / 1.04), 10);
   expect(rightAs(point, { share: 0.04 })).toMatch(/^50\skm\/h$/);
+  expect(rightAs(point, { share: 0.04, pm: 0.02 })).toMatch(/^50\.0 ± 1\.0\skm\/h$/);
   expect(correctionWords({ share: -0.01, pm: 0.024 })).toMatch(/shows 1 % too little, ± 2.4 %/);
 });
 
