@@ -119,7 +119,11 @@ export function statementsOf(
       const features =
         clause.kind === 'heading' || clause.kind === 'other'
           ? []
-          : featuresOf(words, { kind: clause.kind, figures: own, section }, watch ? undefined : weighed);
+          : featuresOf(
+              words,
+              { kind: clause.kind, figures: own, section, told: work?.told },
+              watch ? undefined : weighed,
+            );
       const one: Statement = {
         ...clause,
         source: read.source.name,

@@ -48,7 +48,12 @@ const mark = (word: TaggedWord): string =>
 /** `counts` tells which lone words and pairs are wanted: all of them while learning, those with a weight while reading. */
 export function featuresOf(
   words: readonly TaggedWord[],
-  about: { kind: BlockKind; figures: readonly Figure[]; section?: string | undefined },
+  about: {
+    kind: BlockKind;
+    figures: readonly Figure[];
+    section?: string | undefined;
+    told?: string | undefined;
+  },
   counts: (name: string) => boolean = () => true,
 ): Feature[] {
   const out: Feature[] = [];
@@ -79,6 +84,11 @@ export function featuresOf(
       if (has(name)) out.push({ name: `[wrong + ${name}]` });
   }
   if (hits.filter(({ name }) => name.startsWith('wrong ')).length > 2) out.push({ name: '[much wrong]' });
+  if (about.told) {
+    out.push({ name: '[work]' }, { name: `[work ${about.told}]` });
+    if (wrong) out.push({ name: '[wrong + work]' }, { name: `[wrong + work ${about.told}]` });
+  }
+  if (beyond(about.figures)) out.push({ name: '[beyond its limit]' });
   const money = about.figures.some(({ unit }) => MONEY.has(unit));
   if (money) {
     out.push({ name: '[money]' });
@@ -118,6 +128,23 @@ export function featuresOf(
     before = now;
   }
   return out;
+}
+
+/** A figure on the wrong side of a limit in the same unit beside it. */
+function beyond(figures: readonly Figure[]): boolean {
+  return figures.some(
+    (limit) =>
+      limit.limit !== undefined &&
+      figures.some(
+        (one) =>
+          one !== limit &&
+          one.limit === undefined &&
+          one.unit === limit.unit &&
+          (limit.limit === 'min'
+            ? one.value < limit.value
+            : limit.limit === 'max' && one.value > limit.value),
+      ),
+  );
 }
 
 /** What a heading over a statement says of it. */

@@ -6,6 +6,10 @@ const THINGS = new Set(['it', 'that', 'this', 'they', 'which', 'these', 'those',
 const STATES =
   /^(?:is|'s|are|'re|was|were|looks?|looked|feels?|felt|seems?|seemed|gets|got|goes|went|gone|has|had|sounds?|sounded)$/;
 
+/** Contractions that quick hands write without the apostrophe. */
+const JOINED =
+  /^(?:isnt|arent|wasnt|werent|dont|doesnt|didnt|wont|wouldnt|cant|couldnt|shouldnt|hasnt|havent|hadnt|aint)$/;
+
 export function grammarOf(words: readonly TaggedWord[]): Set<string> {
   const out = new Set<string>();
   const real = words.filter(({ pos }) => pos !== 'PUNCT' && pos !== 'SPACE');
@@ -17,9 +21,12 @@ export function grammarOf(words: readonly TaggedWord[]): Set<string> {
   for (const [at, word] of real.entries()) {
     const next = real[at + 1];
     const before = real[at - 1];
-    const denied = next?.text === "n't" || next?.text === 'not';
+    const joined = JOINED.test(word.text);
+    const denied = joined || next?.text === "n't" || next?.text === 'not';
     if (
-      (word.pos === 'AUX' || /^(?:wo|would|does|do|did|is|was|are|ca|can|could)$/.test(word.text)) &&
+      (joined ||
+        word.pos === 'AUX' ||
+        /^(?:wo|would|does|do|did|is|was|are|ca|can|could)$/.test(word.text)) &&
       denied
     ) {
       const verb = real

@@ -29,7 +29,7 @@ export function phrasesOf(
     else index.set(key, [phrase]);
   };
   for (const [name, list] of Object.entries(lists))
-    for (const words of new Set(list.split(',').map((one) => one.replace(/\s+/g, ' ').trim()))) {
+    for (const words of new Set(list.split(',').flatMap(spellings))) {
       if (words === '') continue;
       const parts = taggedWords(words).map(({ text, stem, lemma }) =>
         how === 'every inflection' && text === lemma && text.length > 3 ? { text, stem } : { text },
@@ -40,6 +40,12 @@ export function phrasesOf(
     }
   for (const list of index.values()) list.sort((a, b) => b.parts.length - a.parts.length);
   return index;
+}
+
+/** A phrase as written, and without the apostrophe that quick hands leave out. */
+function spellings(phrase: string): string[] {
+  const plain = phrase.replace(/\s+/g, ' ').trim();
+  return plain.includes("'") ? [plain, plain.replaceAll("'", '')] : [plain];
 }
 
 /** Every hit of every class; of one class only the longest that begins at a word. */

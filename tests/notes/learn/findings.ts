@@ -10,10 +10,10 @@ export interface Model {
 }
 
 export const PENALTY: Readonly<Record<Kind, Penalty>> = {
-  faults: { l1: 0.0008, l2: 0.0004 },
-  parts: { l1: 0.0006, l2: 0.0004 },
-  costs: { l1: 0.0006, l2: 0.0004 },
-  thanks: { l1: 0.0006, l2: 0.0004 },
+  faults: { l1: 0.0003, l2: 0.002 },
+  parts: { l1: 0.0003, l2: 0.002 },
+  costs: { l1: 0.0004, l2: 0.001 },
+  thanks: { l1: 0.0003, l2: 0.002 },
   steps: { l1: 0.0008, l2: 0.0004 },
 };
 
