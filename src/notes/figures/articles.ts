@@ -11,7 +11,7 @@ const SUMS: Readonly<Record<string, number>> = { fiver: 5, tenner: 10 };
 /** Units that "a" makes a figure of, wherever they are said. */
 const ALWAYS = new Set(['in', 'gal', 'imp gal', 'US gal', 'pt', 'imp pt', 'US pt', 'qt', 'L', 'mL', 'mm', 'thou', 'um', 'cm', 'fl oz', 'oz', 'g', 'V', 'mV']);
 /** Units that are one only where the words before or behind measure. */
-const MEASURED = new Set(['turn', 'deg?', 'm', 'mi', 'km', 'yd', 'ft', 'bar', 'h', 'min', 'd', 'week', 'kg', 'pounds?', 'GBP', 'EUR', 'USD', 'mil?', 'A', 'psi', '%', 'lb', 'click']);
+const MEASURED = new Set(['turn', 'deg?', 'm', 'mi', 'km', 'yd', 'ft', 'bar', 'h', 'min', 'day', 'week', 'kg', 'pounds?', 'GBP', 'EUR', 'USD', 'mil?', 'A', 'psi', '%', 'lb', 'click']);
 const MEASURES_BEFORE = /^(?:about|nearly|almost|over|under|only|just|by|than|within|another|took|takes|least|roughly|around|exactly|maybe|spent|lost|up|most|say)$/;
 const EACH = /^(?:p|pence|cent|cents|times|drop|drops|mile|miles|strokes|pulls|revs|visits|sessions|hours|euro|euros|pound|pounds|crowns|dollars|yen|quid|once|twice|each|eur|gbp|usd|czk|jpy)$/;
 
@@ -58,8 +58,11 @@ function measures(tokens: readonly Token[], i: number, unit: string, to: number)
   if (after === 'or' && /^(?:so|two)$/.test(at(tokens, to + 1))) return true;
   if (/^(?:m|yd|ft|kg|mil\?|pounds\?)$/.test(unit) && after === 'of' && !/^(?:the|my|this|that|it)$/.test(at(tokens, to + 1))) return true;
   if (/^(?:m|yd|ft)$/.test(unit) && /^(?:long|wide|deep|away|off|from|apart)$/.test(after)) return true;
+  if (/^(?:ft|m|yd|in|mi|km)$/.test(unit) && /^(?:for|every|to)$/.test(before)) return true;
+  if (unit === 'h' && /^(?:apart|later|each|in)$/.test(after)) return true;
+  if (unit === 'turn' && after === 'at') return true;
   if (unit === 'turn') return at(tokens, i + 1) !== 'turn' || /^(?:out|in|open|each|back|anticlockwise|clockwise|further)$/.test(after);
-  if (/^(?:h|min|week|d)$/.test(unit)) return /^(?:for|after|it|takes|took|wait|waited|me|us|him|her|saved|cost)$/.test(before) && !(unit === 'min' && /^(?:wait)$/.test(before));
+  if (/^(?:h|min|week|day)$/.test(unit)) return /^(?:for|after|it|takes|took|wait|waited|me|us|him|her|saved|cost)$/.test(before) && !(unit === 'min' && /^(?:wait)$/.test(before));
   if (unit === 'pounds?') return /^(?:for|was|were|cost|paid|is)$/.test(before);
   return false;
 }

@@ -65,8 +65,9 @@ function withUnit(tokens: readonly Token[], read: Reading, written: (token: Toke
   if (!read.word && Number.isInteger(read.value) && unit.to === read.to + 1 && at(tokens, read.to).length === 1 && !joins(tokens, read.to) && isNaming(tokens, read.from))
     return [marked(tokens, { ...read, ...span(tokens, read.from, read.to), unit: NONE })];
   const found = paired({ ...read, ...span(tokens, read.from, unit.to), to: unit.to, unit: unit.unit });
-  const final = found.at(-1);
-  if (!final) return [];
+  const whole = found.at(-1);
+  if (!whole) return [];
+  const final = MONEY.has(whole.unit) && whole.value < 0 ? { ...whole, value: -whole.value, digits: whole.digits.slice(1) } : whole;
   const split = found[0];
   if (found.length > 1 && split?.pair) {
     const { highTo } = split.pair;

@@ -4,12 +4,12 @@ import { headingUnits, type NamedUnit } from './headings.ts';
 import { inFull } from './said.ts';
 import { counts, type Standing, standingOf } from './standing.ts';
 import { at, joins, type Token } from './tokens.ts';
-import { MONEY } from './unit-words.ts';
 
 /** Units that are lent only where two figures are plainly set against each other. */
-const OWN = /^(?:%|h|min|s|d|week|km|mi|kg|g|hp|W|A|Ah|mm2|teeth|turn|click|ohm|lb)$/;
-/** Units that a bare number never takes. */
-const NEVER = /^(?:ratio|pitch|Shore|pounds\?)$/;
+const OWN = /^(?:%|h|min|s|day|week|km|mi|kg|g|hp|W|Ah|mm2|teeth|turn|click|ohm|lb|L\/100km|mpg)$/;
+/** Units that are lent. */
+const LENT =
+  /^(?:mm|cm|um|thou|in|m|ft|V|mV|A|mA|bar|psi|kPa|degC|degF|deg|rpm|km\/h|mph|N m|lbf ft|lbf in|L|mL|cm3|kohm|%|h|min|s|day|week|km|mi|kg|g|hp|W|Ah|mm2|teeth|turn|click|ohm|lb|L\/100km|mpg)$/;
 
 interface Source {
   unit: string;
@@ -98,9 +98,10 @@ const lendsPart = (one: Candidate, { part, value }: Source): boolean =>
 
 /** What it costs to take a figure's unit; beyond any reach where that cannot be meant. */
 function costOf(one: Candidate, other: Candidate, standing: Standing, far: number, before: string): number {
-  if (!known(other) || MONEY.has(other.unit) || NEVER.test(other.unit)) return Number.POSITIVE_INFINITY;
+  if (!known(other) || !LENT.test(other.unit)) return Number.POSITIVE_INFINITY;
   const own = OWN.test(other.unit);
-  if (own && (standing !== 'against' || one.pair || one.decimal !== other.decimal && /^(?:teeth|click|s|min|h|week|d)$/.test(other.unit))) return Number.POSITIVE_INFINITY;
+  const near = one.decimal && other.decimal && far < 14;
+  if (own && ((standing !== 'against' && !near) || one.pair || one.decimal !== other.decimal && /^(?:teeth|click|s|min|h|week|day)$/.test(other.unit))) return Number.POSITIVE_INFINITY;
   const size = lendsPart(one, other) ? other.value * (other.part ?? 1) : other.value;
   const value = one.pair ? closest(one, size) : one.value;
   const unlike = Math.abs(Math.log(Math.abs(value / size)));
@@ -109,7 +110,7 @@ function costOf(one: Candidate, other: Candidate, standing: Standing, far: numbe
   const places = one.digits.split('.')[1]?.length ?? 0;
   if (one.decimal && /^(?:rpm|teeth|psi|km\/h|mph)$/.test(other.unit) && places > 1) return Number.POSITIVE_INFINITY;
   let cost = far * (0.7 + unlike);
-  if (own) cost *= /^(?:another|or|than)$/.test(before) ? 1 : 3;
+  if (own) cost *= /^(?:another|or|than|took|takes|nearer|not|stamped)$/.test(before) ? 1 : 3;
   if (/^(?:N m|lbf ft|lbf in)$/.test(other.unit)) cost *= places > 1 ? 6 : 2.2;
   if (other.unit === 'in' && one.decimal && !other.decimal && places < 3) cost *= 4;
   if (/^(?:m|ft)$/.test(other.unit)) cost *= 5;
@@ -147,7 +148,7 @@ function likeAnywhere(all: readonly Candidate[], i: number, standing: Standing):
     if (!other || !known(other) || other.carried || other.fraction) continue;
     const size = one.pair ? closest(one, other.value) : one.value;
     if (Math.abs(Math.log(size / other.value)) > (one.decimal ? 0.1 : 0.06)) continue;
-    if (MONEY.has(other.unit) || OWN.test(other.unit) || NEVER.test(other.unit) || (unit !== '' && unit !== other.unit)) return undefined;
+    if (!LENT.test(other.unit) || OWN.test(other.unit) || (unit !== '' && unit !== other.unit)) return undefined;
     if (one.decimal && !other.decimal) continue;
     unit = other.unit;
     value = other.value;
@@ -162,8 +163,9 @@ function headed(tokens: readonly Token[], named: readonly NamedUnit[], from: num
   let last: NamedUnit | undefined;
   for (let k = from; k < named.length; k++) {
     const source = named[k];
-    if (!source || source.token > one.from) break;
-    last = source;
+    if (!source || source.token > one.from + 30) break;
+    // "All mm." may stand behind the readings as well
+    if (source.token < one.from || (one.decimal && last === undefined)) last = source;
   }
   return last && { unit: last.unit, value: one.value };
 }

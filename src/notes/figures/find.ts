@@ -1,12 +1,14 @@
 /** Every figure of a text: digits and words, with the unit that it was said in. Nothing is converted and no unit is guessed between two that differ. */
 import { candidatesOf } from './candidates.ts';
 import { carryUnits } from './carried.ts';
+import { settleColumns } from './columns.ts';
 import { writesComma } from './digits.ts';
 import { type Candidate, type Figure, type Habits, known } from './figure.ts';
 import { type Leaning, Tally } from './leaning.ts';
 import { inWholeMoney } from './money.ts';
+import { settleLists } from './lists.ts';
 import { joinRatios } from './ratios.ts';
-import { shareUnits } from './rows.ts';
+import { shareForward, shareUnits } from './rows.ts';
 import { settleSums } from './sums.ts';
 import { type Token, tokensOf } from './tokens.ts';
 import { settleParts } from './parts.ts';
@@ -60,6 +62,9 @@ function settled(tokens: readonly Token[], found: readonly Candidate[], leaning:
     if (one.unit === 'pounds?') return { ...one, unit: whichPounds(tokens, one, leaning.psi) || 'none' };
     return one.unit === 'pence?' || one.unit === 'cents?' ? inWholeMoney(one, leaning.cent) : { ...one };
   });
+  shareForward(tokens, all);
+  settleColumns(tokens, all);
+  settleLists(tokens, all, leaning);
   settleSums(tokens, all, leaning);
   settleParts(tokens, all, leaning);
   const single = splitPairs(tokens, all);

@@ -30,7 +30,11 @@ export class Tally {
   readonly #seen = new Map<string, number>();
 
   add(all: readonly Candidate[]): void {
-    for (const one of all) if (known(one)) this.#seen.set(one.unit, (this.#seen.get(one.unit) ?? 0) + 1);
+    for (const one of all) {
+      if (!known(one)) continue;
+      const unit = one.unit === 'in' && !one.decimal ? 'in, whole' : one.unit;
+      this.#seen.set(unit, (this.#seen.get(unit) ?? 0) + 1);
+    }
   }
 
   leaning(habits: Habits): Leaning {

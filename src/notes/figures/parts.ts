@@ -20,6 +20,6 @@ function unitOf(tokens: readonly Token[], one: Candidate, before: Candidate | un
   if (part === 10) return one.word && one.value < 1 && !(inches && !metric) && after !== 'of' ? 'mm' : '';
   if (part >= 4 && thing) return 'in';
   // "three turns in, then a half back"
-  if ((part === 2 || part === 4) && before?.unit === 'turn' && one.from - before.to < 7 && /^(?:back|more|out|in|again|further|,|\.)?$/.test(after)) return 'turn';
+  if ((part === 2 || part === 4) && before?.unit === 'turn' && one.from - before.to < 7 && /^(?:back|more|out|in|again|further|forrard|forward|forwards|on|clockwise|anticlockwise|,|\.)?$/.test(after)) return 'turn';
   return '';
 }

@@ -1,6 +1,7 @@
 /** "7.9 / 7.9 / 7.7 mm", "five to ten hundredths", "between fifty and sixty km/h": a unit said once, at the end of a row. */
 import { type Candidate, known, NONE } from './figure.ts';
 import { inFull } from './said.ts';
+import { counts } from './standing.ts';
 import { at, type Token } from './tokens.ts';
 import { MONEY } from './unit-words.ts';
 
@@ -26,6 +27,21 @@ export function shareUnits(tokens: readonly Token[], all: readonly Candidate[]):
     if (/\b(?:against|not|rather|instead|of|even)\b/.test(words) && !/\bnot\b|\brather than\b|\binstead of\b/.test(words)) continue;
     if (!isRow(tokens, a, b, words)) continue;
     share(a, b);
+  }
+}
+
+/** "31 cm x 11", "60 euros, or 50 if I clean it": a unit said on the first of a row. */
+export function shareForward(tokens: readonly Token[], all: readonly Candidate[]): void {
+  for (let i = 1; i < all.length; i++) {
+    const [a, b] = [all[i - 1], all[i]];
+    if (!a || !b || b.unit !== '' || !known(a) || b.from - a.to > 3 || b.from === a.to || (tokens[b.from]?.gap ?? 3) > 1) continue;
+    const words = tokens.slice(a.to, b.from).map(({ text }) => text).join(' ');
+    const size = LENGTHS.test(a.unit) && /^(?:x|×|by)$/.test(words) && alike(a, b, 30) && !COUNTED.test(at(tokens, b.to));
+    const sum = MONEY.has(a.unit) && /^(?:, or|or|, then|, not|not|, down to|down to|, up to)$/.test(words) && alike(a, b, 4) && b.value > 4 && !counts(tokens, b);
+    if (!size && !sum) continue;
+    b.unit = a.unit;
+    b.shared = true;
+    b.carried = true;
   }
 }
 

@@ -92,8 +92,8 @@ function bareUnit(tokens: readonly Token[], one: Candidate, leaning: Leaning): s
   return '';
 }
 
-const ACROSS = /^(?:long|wide|thick|deep|tall|high|across|apart|outside|inside|diameter|dia|bore|od|id|o\/d|i\/d)$/;
-const LENGTH = /^(?:gap|gaps|play|travel|clearance|sag|stroke|bore|diameter|width|length|height|depth|thickness|lift|float|wear|step|protrusion|stickout|squish|bore's|gap's)$/;
+const ACROSS = /^(?:long|wide|thick|deep|tall|high|across|apart|outside|inside|diameter|dia|bore|proud|below|feeler|od|id|o\/d|i\/d)$/;
+const LENGTH = /^(?:gap|gaps|play|travel|clearance|sag|stroke|bore|diameter|width|length|height|depth|thickness|lift|float|wear|step|protrusion|stickout|squish|bore's|gap's|spot|dent|pit|lip|bow|warp|hollow|ridge|feeler)$/;
 
 /** "240 long", "the gap is five": a length is said beside it. */
 function lengthBeside(tokens: readonly Token[], one: Candidate): boolean {
@@ -102,7 +102,7 @@ function lengthBeside(tokens: readonly Token[], one: Candidate): boolean {
   if (standingOf(tokens, one, false) === 'no') return false;
   let k = one.from - 1;
   for (let steps = 0; steps < 3 && /^(?:is|of|was|now|at|about|=|:|to|just|only|the|'s|nearly|it)$/.test(at(tokens, k)); steps++) k -= 1;
-  return k < one.from - 1 && LENGTH.test(at(tokens, k));
+  return LENGTH.test(at(tokens, k)) && joins(tokens, one.from, 1);
 }
 
 /** "four bolts": a noun behind a whole number is counted by it. */

@@ -74,7 +74,7 @@ export const UNIT_WORDS: Readonly<Record<string, string>> = {
   min: 'min~, minute~',
   s: '#s, sec~, seconds',
   ms: 'ms, millisecond~',
-  d: 'day~',
+  day: 'day~',
   week: 'week~, #wk~',
   'deg?': 'degree~, deg~, °, º',
   deg: 'degree~ btdc, deg btdc, ° btdc, degree~ atdc, ° atdc, degree~ of crank, degree~ before, degree~ after, ° before, deg before',

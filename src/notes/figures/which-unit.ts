@@ -35,20 +35,25 @@ export function whichDegrees(tokens: readonly Token[], one: Candidate, fahrenhei
   return fahrenheit ? (one.value > 45 ? '' : '') : 'degC';
 }
 
-const WEIGHT = / (?:weigh|weighs|weighed|weight|weighing|heavy|heavier|lift|lifts|lifted|mass|hammer|lump|scales|load|loaded|carries|ballast|spring balance|nails) /;
-const PRESSURE = / (?:tyre|tyres|pressure|pressures|compression|pumped|inflate|inflated|air|gauge|compressor|boost|pump) /;
+const WEIGHT = / (?:weigh|weighs|weighed|weight|weighing|scales|mass|spring balance|lump hammer) /;
+const HEAVY = / (?:heavy|heavier|lift|lifts|lifted|hammer|lump|load|loaded|carries|ballast|nails|of) /;
+const PRESSURE = / (?:tyre|tyres|pressure|pressures|compression|pumped|pump|inflate|inflated|inflating|air|gauge|compressor|boost|psi|valve|bead) /;
 const TORQUE = / (?:torque|torqued|wrench|tighten|tightened|tight|done up|pulled up|nipped) /;
 const PAID =
-  / (?:paid|pay|cost|costs|costing|price|priced|bought|buy|post|postage|posted|each|charged|bill|quid|spent|spend|sold|worth|owe|owes|freight|carriage|delivered|delivery|cheap|cheaper|the pair|the lot|the set|came to|total|plus|fee|duty|refund|wanted|asking|change|pence|p) /;
+  / (?:paid|pay|cost|costs|costing|price|priced|bought|buy|post|postage|posted|each|charged|bill|quid|spent|spend|sold|worth|owe|owes|freight|carriage|delivered|delivery|cheap|cheaper|the pair|the lot|the set|came to|total|plus|fee|duty|refund|asking|pence|fitted|carriage) /;
 
 /** "pounds" of money, of mass, or short for a pressure or a torque: the nearest word tells, else money; in a text that measures pressure in psi, pressure. */
 export function whichPounds(tokens: readonly Token[], one: Candidate, psi: boolean): string {
-  for (const reach of [2, 4, 8]) {
+  if (/^(?: for| paid| cost)/.test(around(tokens, one.from - 1, one.from)) && !PRESSURE.test(around(tokens, one.from - 3, one.to + 3))) return 'GBP';
+  if (/^ of (?!the |it |this |that )/.test(around(tokens, one.to, one.to + 2))) return 'lb';
+  for (const reach of [2, 4, 8, 14]) {
     const near = around(tokens, one.from - reach, one.to + reach);
-    if (PAID.test(near)) return 'GBP';
     if (WEIGHT.test(near)) return 'lb';
-    if (PRESSURE.test(near)) return 'psi';
-    if (TORQUE.test(near)) return '';
+    if (PAID.test(near)) return 'GBP';
+    if (HEAVY.test(near) && reach < 5) return 'lb';
+    if (psi && PRESSURE.test(near)) return 'psi';
+    if (PRESSURE.test(near) && reach < 8) return 'psi';
+    if (TORQUE.test(near) && reach < 8) return '';
   }
-  return psi ? 'psi' : 'GBP';
+  return 'GBP';
 }
