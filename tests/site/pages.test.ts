@@ -60,7 +60,7 @@ describe('A chapter', () => {
     const context = await browser.newContext({ javaScriptEnabled: false });
     const opened = await context.newPage();
     await opened.goto(`${served.address}chapters/first-start/`);
-    expect(await opened.locator('.step').count()).toBe(9);
+    expect(await opened.locator('.step').count()).toBe(10);
     expect(await opened.locator('#carried-over').isVisible()).toBe(true);
     expect(await opened.locator('#carried-on').isVisible()).toBe(true);
     await context.close();
