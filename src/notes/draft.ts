@@ -92,23 +92,18 @@ export function statementsOf(
   const lineOf = lineFinder(read.source.text);
   const out: Statement[] = [];
   let section: string | undefined;
+  // Figures are read over the whole source: what is said of units in one place tells what is meant in another.
+  const figures = findFigures(read.masked, habits);
+  let next = 0;
   for (const { block, pieces } of inBlocks(read)) {
     const first = pieces[0]?.clause;
     if (!first) continue;
     if (first.kind === 'heading') section = first.text.toLowerCase();
-    // Figures are read with the paragraph around them: a unit may be said once for several.
-    const figures = findFigures(read.masked.slice(block.start, block.end), habits).map((figure) => ({
-      ...figure,
-      start: figure.start + block.start,
-      end: figure.end + block.start,
-      line: lineOf(figure.start + block.start),
-    }));
-    let next = 0;
     for (const { clause, words } of pieces) {
       const own: Statement['figures'] = [];
       for (; next < figures.length && (figures[next]?.start ?? 0) < clause.end; next++) {
         const figure = figures[next];
-        if (figure) own.push(figure);
+        if (figure && figure.start >= block.start) own.push({ ...figure, line: lineOf(figure.end - 1) });
       }
       const places = placesIn(words);
       const place = placeOf(places);

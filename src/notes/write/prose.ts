@@ -15,7 +15,8 @@ export function proseOf(one: Statement, source: string): string {
   for (const figure of one.figures) {
     if (figure.start < at || figure.end > one.end) continue;
     const inRow = row;
-    row = figure.shared === true;
+    // A row's unit stands on the figure behind it; a carried unit says nothing of the next figure.
+    row = figure.shared === true && figure.carried !== true;
     if (inRow) continue;
     const marked = marking(figure, source.slice(figure.start, figure.end));
     if (!marked) continue;
@@ -34,7 +35,7 @@ function marking(
   if (shared || value < 0 || /[\n]/.test(written)) return undefined;
   const name = PRINTED[unit] ?? unit;
   if (
-    !/^(?:mm|cm|m|km|in|thou|ft|L|mL|cm3|mm2|km\/h|mph|rpm|N m|lbf ft|psi|bar|kPa|kg|g|lb|degC|degF|V|A|W|kW|Ah|ohm)$/.test(
+    !/^(?:mm|cm|m|km|in|thou|ft|L|mL|cm3|mm2|km\/h|mph|rpm|N m|lbf ft|psi|bar|kPa|kg|g|lb|degC|degF|V|A|W|kW|Ah|ohm|(?:imp|US) (?:gal|qt|pt|fl oz|mpg))$/.test(
       unit,
     ) ||
     !unitNamed(name)
