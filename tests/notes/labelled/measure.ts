@@ -2,6 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { foundIn, type Labels, type Scores, score } from '../../../src/notes/measure.ts';
+import { hazard } from '../../../src/record/hazards/catalogue.ts';
 
 const [folder = '', show] = process.argv.slice(2);
 const KINDS = ['quantities', 'steps', 'faults', 'parts', 'costs', 'thanks', 'hazards'] as const;
@@ -23,6 +24,10 @@ function labelsOf(path: string): Labels {
   };
 }
 
+/** Dangers and warnings alone: labels heard, and notes told that have a label of theirs within their step, give or take a line. */
+const isGrave = (id: string): boolean => ['DANGER', 'WARNING'].includes(hazard(id)?.signal ?? '');
+const grave = { heard: 0, wanted: 0, right: 0, told: 0 };
+
 const total = Object.fromEntries(KINDS.map((kind) => [kind, { right: 0, wanted: 0, told: 0 }])) as Scores;
 for (const name of readdirSync(folder).filter((one) => one.endsWith('.labels.json')).sort()) {
   const stem = name.replace('.labels.json', '');
@@ -31,6 +36,14 @@ for (const name of readdirSync(folder).filter((one) => one.endsWith('.labels.jso
   const labels = labelsOf(join(folder, name));
   const scores = score(found, labels);
   for (const kind of KINDS) for (const key of ['right', 'wanted', 'told'] as const) total[kind][key] += scores[kind][key];
+  const told = found.spans.filter((span) => span.kind === 'hazards' && isGrave(span.words));
+  const answers = (span: { from: number; to: number; words: string }, label: Labels['hazards'][number]) => span.words === label.id && label.line >= span.from - 1 && label.line <= span.to + 1;
+  const wantedHere = labels.hazards.filter((one) => isGrave(one.id));
+  const needless = told.filter((span) => !wantedHere.some((one) => answers(span, one)));
+  grave.wanted += wantedHere.length;
+  grave.heard += wantedHere.filter((one) => told.some((span) => answers(span, one))).length;
+  grave.told += told.length;
+  grave.right += told.length - needless.length;
   if (show !== '--show') continue;
   console.log(`\n== ${text}`);
   for (const kind of ['faults', 'parts', 'costs', 'thanks', 'steps'] as const) {
@@ -38,10 +51,10 @@ for (const name of readdirSync(folder).filter((one) => one.endsWith('.labels.jso
     console.log(kind, 'missed', labels[kind].filter((a) => !found[kind].some((b) => fits(a, b))).join(' '), '| too many', found[kind].filter((b) => !labels[kind].some((a) => fits(a, b))).join(' '));
   }
   const text1 = (one: { line: number; value: number; unit: string }) => `${one.line}:${one.value} ${one.unit}`;
-  const told = found.quantities.map(text1);
+  const toldHere = found.quantities.map(text1);
   const wanted = labels.quantities.map(text1);
-  console.log('quantities missed', wanted.filter((one) => !told.includes(one)).join(', '), '| too many', told.filter((one) => !wanted.includes(one)).join(', '));
-  console.log('hazards missed', labels.hazards.filter((one) => !found.spans.some((span) => span.kind === 'hazards' && span.words === one.id && one.line >= span.from - 1 && one.line <= span.to + 1)).map((one) => `${one.line}:${one.id}`).join(' '));
+  console.log('quantities missed', wanted.filter((one) => !toldHere.includes(one)).join(', '), '| too many', toldHere.filter((one) => !wanted.includes(one)).join(', '));
+  console.log('hazards missed', labels.hazards.filter((one) => !found.spans.some((span) => span.kind === 'hazards' && span.words === one.id && one.line >= span.from - 1 && one.line <= span.to + 1)).map((one) => `${one.line}:${one.id}`).join(' '), '| too many', needless.map((span) => `${span.from}-${span.to}:${span.words}`).join(' '));
 }
 console.log('\nkind        recall  precision  F1      right/wanted/told');
 for (const kind of KINDS) {
@@ -50,3 +63,5 @@ for (const kind of KINDS) {
   const precision = told ? right / told : 1;
   console.log(`${kind.padEnd(12)}${recall.toFixed(3)}   ${kind === 'hazards' ? '  —  ' : precision.toFixed(3)}      ${kind === 'hazards' ? '  —  ' : ((2 * recall * precision) / (recall + precision || 1)).toFixed(3)}   ${right}/${wanted}/${told}`);
 }
+const part = (some: number, all: number): string => (all === 0 ? '  —  ' : (some / all).toFixed(3));
+console.log(`dangers and warnings: recall ${part(grave.heard, grave.wanted)} (${grave.heard}/${grave.wanted}), precision ${part(grave.right, grave.told)} (${grave.right}/${grave.told})`);
