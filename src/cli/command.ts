@@ -1,3 +1,6 @@
+import type { Readable, Writable } from 'node:stream';
+import type { Disk } from './write-up-disk.ts';
+
 /** One command of the tool: help as data, the work as a function that returns the exit code. */
 export interface Command {
   name: string;
@@ -17,6 +20,10 @@ export interface Io {
   err(text: string): void;
   /** Whether somebody sits at the terminal and can be asked. */
   interactive: boolean;
+  /** Where questions are asked; left out, the terminal. */
+  terminal?: { input: Readable; output: Writable };
+  /** Left out, the real one. */
+  disk?: Disk;
 }
 
 /** Wrong use of a command; its words are all that the user sees. */

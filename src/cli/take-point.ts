@@ -1,13 +1,13 @@
 /** Takes a speed that the notes tell of into a table of points, and gives that table its row in road-tests.csv. */
 import { existsSync } from 'node:fs';
-import { mkdir, readFile, writeFile } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { SLOPES } from '../record/road-tests/points.ts';
 import { ROAD_TESTS } from '../record/tables.ts';
 import { either } from '../record/text/words.ts';
-import { openTable, replace } from './add-to-table.ts';
+import { openTable } from './add-to-table.ts';
 import { rowLine, withLine } from './appended-row.ts';
-import { swap } from './write-up.ts';
+import { type Change, commit, DISK } from './write-up-disk.ts';
 
 type PointRow = Readonly<Record<string, string>>;
 
@@ -23,36 +23,47 @@ export function lackOfPoint({ value = '', unit = '', slope = '', time = '' }: Po
 }
 
 /**
- * Adds the point at the end of its chapter's table of points; one table a unit.
- * @returns where it stands: "road-tests/round-the-lane-points.csv:3"
+ * Points at the end of their chapter's tables, one table a unit, and the tables' rows in road-tests.csv, as changes to be made
+ * together. `where` tells for each point where it stands: "road-tests/round-the-lane-points.csv:3".
  */
-export async function takePoint(folder: string, chapter: string, row: PointRow): Promise<string> {
-  const { value = '', unit = '', slope = '', time = '' } = row;
-  const test = `${chapter.replace(/^\d+-/, '')}-points${unit === 'mph' ? '-mph' : ''}`;
-  const file = `${test}.csv`;
-  const path = join(folder, 'road-tests', file);
-  await mkdir(join(folder, 'road-tests'), { recursive: true });
-  // Made whole or not at all: a file that is there is never touched.
-  if (!existsSync(path))
-    await writeFile(path, `time (m:ss),indicated speed (${unit}),slope\n`, { flag: 'wx' });
-  await nameInTable(folder, { test, chapter, file });
-  const written = await readFile(path, 'utf8');
-  const line = `${time},${value},${slope}`;
-  const lines = written.split(/\r?\n/);
-  // Taken before, and the process was stopped before it could be noted.
-  const before = lines.indexOf(line);
-  if (before < 0) await swap(path, written, `${written.replace(/\n?$/, '\n')}${line}\n`);
-  const number = before < 0 ? written.replace(/\n?$/, '\n').split('\n').length : before + 1;
-  return `road-tests/${file}:${number}`;
+export async function withPoints(
+  folder: string,
+  chapter: string,
+  rows: readonly PointRow[],
+): Promise<{ changes: Change[]; where: string[] }> {
+  const texts = new Map<string, Change>();
+  const table = await openTable(folder, 'road-tests', ROAD_TESTS);
+  const tests: Change = { path: table.path, was: await textOf(table.path), next: table.written };
+  const where: string[] = [];
+  for (const { value = '', unit = '', slope = '', time = '' } of rows) {
+    const test = `${chapter.replace(/^\d+-/, '')}-points${unit === 'mph' ? '-mph' : ''}`;
+    const file = `${test}.csv`;
+    const path = join(folder, 'road-tests', file);
+    const was = await textOf(path);
+    const heading = `time (m:ss),indicated speed (${unit}),slope\n`;
+    const change = texts.get(file) ?? { path, was, next: (was ?? heading).replace(/\n?$/, '\n') };
+    texts.set(file, change);
+    if (!tests.next.includes(file)) {
+      const cells = new Map(
+        Object.entries({ test, chapter, file, kind: 'cruise', title: 'Speeds as indicated' }),
+      );
+      tests.next = withLine(tests.next, rowLine(cells, table.manner), table.manner);
+    }
+    const line = `${time},${value},${slope}`;
+    const before = change.next.split(/\r?\n/).indexOf(line);
+    if (before < 0) change.next += `${line}\n`;
+    const number = before < 0 ? change.next.split('\n').length - 1 : before + 1;
+    where.push(`road-tests/${file}:${number}`);
+  }
+  return { changes: tests.next === table.written ? [...texts.values()] : [...texts.values(), tests], where };
 }
 
-/** Without a row of road-tests.csv the points would not be shown. */
-async function nameInTable(
-  folder: string,
-  named: { test: string; chapter: string; file: string },
-): Promise<void> {
-  const table = await openTable(folder, 'road-tests', ROAD_TESTS);
-  if (table.written.includes(named.file)) return;
-  const cells = new Map(Object.entries({ ...named, kind: 'cruise', title: 'Speeds as indicated' }));
-  await replace(table, withLine(table.written, rowLine(cells, table.manner), table.manner));
+/** Adds one point. @returns where it stands */
+export async function takePoint(folder: string, chapter: string, row: PointRow): Promise<string> {
+  const { changes, where } = await withPoints(folder, chapter, [row]);
+  await commit(folder, changes, DISK);
+  return where[0] ?? '';
 }
+
+const textOf = async (path: string): Promise<string | undefined> =>
+  existsSync(path) ? readFile(path, 'utf8') : undefined;

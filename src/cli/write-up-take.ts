@@ -1,25 +1,18 @@
-/** Takes proposals into the registers: one by one at a terminal, else those that the author marked. Rows are only ever added. */
+/** Takes proposals into the registers: one by one at a terminal, else those that the author marked. */
 import { existsSync, readdirSync } from 'node:fs';
-import { mkdir, readFile, writeFile } from 'node:fs/promises';
-import { join, relative } from 'node:path';
-import { stringify } from 'yaml';
+import { readFile } from 'node:fs/promises';
+import { basename, dirname, join, relative } from 'node:path';
 import { type Kept, markDone, readProposals } from '../notes/proposals-file.ts';
-import { slug } from '../record/chapter/slug.ts';
+import { openSource, readSource } from '../notes/read/read-source.ts';
 import { readSeries } from '../record/read-series.ts';
-import { TABLES, type TableName } from '../record/tables.ts';
-import { openTable, replace, rootOf, tell } from './add-to-table.ts';
-import { inManner, rowLine, withLine } from './appended-row.ts';
+import { rootOf, tell } from './add-to-table.ts';
 import { type Io, UsageError } from './command.ts';
-import { lackOfPoint, takePoint } from './take-point.ts';
-import { swap } from './write-up.ts';
-
-const TABLE_OF: Partial<Record<Kept['kind'], TableName>> = {
-  refit: 'refit',
-  measurement: 'measurements',
-  part: 'parts',
-  cost: 'ledger',
-  thanks: 'supporters',
-};
+import { commit, DISK, NotWritten } from './write-up-disk.ts';
+import { grow } from './write-up-grow.ts';
+import { planFor } from './write-up-plan.ts';
+import { writtenUp } from './write-up-read.ts';
+import { lacks } from './write-up-rows.ts';
+import { fileOf, withProposals } from './write-up-take-file.ts';
 
 export async function takeProposals(folder: string, chapter: string, all: boolean, io: Io): Promise<number> {
   const chapters = join(folder, 'chapters');
@@ -29,168 +22,124 @@ export async function takeProposals(folder: string, chapter: string, all: boolea
   const path = join(chapters, name ?? '', 'proposals.yaml');
   if (name === undefined || !existsSync(path))
     throw new UsageError(`There is no "${chapter}" with a proposals.yaml among the chapters.`);
-  let text = await readFile(path, 'utf8');
-  const { kept, wrong } = readProposals(text);
-  if (wrong) {
-    io.err(`${wrong} Nothing was written.\n`);
+  const read = readProposals(await readFile(path, 'utf8'));
+  const wrong = read.wrong ? [read.wrong] : read.wrongAnswers;
+  if (wrong.length > 0) {
+    for (const one of wrong) io.err(`${relative(io.root, path)}:${one.line}:${one.column} ${one.message}\n`);
+    io.err('Nothing was written.\n');
     return 1;
   }
-  const root = rootOf(folder, io);
-  const before = await readSeries(folder, { root });
-  let taken = 0;
-  for (const one of kept) {
-    if (one.done || one.accept === 'never') continue;
-    if (!(await wanted(one, all, io))) {
-      if (io.interactive && !all && broken) break;
-      continue;
-    }
-    const lacking = lacks(one);
-    if (lacking) {
-      io.err(`${one.place} ${one.kind}: ${lacking} It stays in proposals.yaml.\n`);
-      continue;
-    }
-    const where = await take(folder, name, one, io);
-    if (where === undefined) continue;
-    const next = markDone(text, one.id, where);
-    await swap(path, text, next);
-    text = next;
-    taken += 1;
-    io.out(`${one.kind}: ${relative(io.root, join(folder, where))}\n`);
-  }
-  if (taken === 0) {
-    io.out('No proposal was taken. Mark those that you want with "accept: yes", or call with --all.\n');
-    return 0;
-  }
-  io.out(`Taken: ${taken}.\n`);
-  return tell(before.problems, (await readSeries(folder, { root })).problems, io);
+  if (Object.keys(read.answers).length > 0) await useAnswers(folder, name, io);
+  return takeFrom(folder, path, all, io);
 }
 
-let broken = false;
+/** Answers reach the chapter through its notes, where those lie in the author's folder. */
+async function useAnswers(folder: string, name: string, io: Io): Promise<void> {
+  const before = (await writtenUp(join(folder, 'chapters'), io)).find((one) => one.name === name);
+  const sources = before?.memory.sources.map((one) => join(folder, one.name)) ?? [];
+  if (!before || sources.length === 0 || !sources.every((one) => existsSync(one))) {
+    io.out('Answers are used when the notes are written up again: npm run write-up -- FILE\n');
+    return;
+  }
+  const reads = [];
+  for (const [at, one] of sources.entries()) {
+    const opened = openSource(before.memory.sources[at]?.name ?? '', await readFile(one));
+    if (!opened.ok) {
+      io.err(`${opened.message}\n`);
+      return;
+    }
+    reads.push(readSource(opened.source));
+  }
+  const plan = await planFor(folder, reads, {}, io);
+  if (plan) await grow(folder, before, reads, plan, false, io);
+}
 
-async function wanted(one: Kept, all: boolean, io: Io): Promise<boolean> {
-  if (all || one.accept === 'yes') return true;
-  if (!io.interactive || broken) return false;
+async function takeFrom(folder: string, path: string, all: boolean, io: Io): Promise<number> {
+  const root = rootOf(folder, io);
+  const before = await readSeries(folder, { root });
+  const { kept } = readProposals(await readFile(path, 'utf8'));
+  const open = kept.filter((one) => !one.done && one.accept !== 'never');
+  let taken = 0;
+  let refused = 0;
+  const take = async (list: readonly Kept[]): Promise<void> => {
+    const result = await takeInto(folder, path, list, io);
+    taken += result.taken;
+    refused += result.refused;
+  };
+  const ready = (one: Kept): boolean => {
+    const lacking = lacks(one);
+    if (lacking)
+      io.err(
+        `${relative(io.root, path)}:${one.line} ${one.kind} (${one.place}): ${lacking} It stays in proposals.yaml.\n`,
+      );
+    return lacking === undefined;
+  };
+  if (io.interactive && !all) {
+    for (const one of open) {
+      const said = one.accept === 'yes' ? 'yes' : await asked(one, io);
+      if (said === 'stop') break;
+      if (said === 'yes' && ready(one)) await take([one]);
+    }
+  } else {
+    const wanted = open.filter((one) => all || one.accept === 'yes').filter(ready);
+    // New faults first: what follows may be an event of one. Then one register after the other.
+    const groups = [...Map.groupBy(wanted, (one) => fileOf(folder, one))].sort(
+      ([, a], [, b]) => Number(b[0]?.kind === 'fault') - Number(a[0]?.kind === 'fault'),
+    );
+    for (const [, list] of groups) await take(list);
+  }
+  if (taken === 0) {
+    io.out(
+      refused > 0
+        ? 'No proposal was taken.\n'
+        : 'No proposal was taken. Mark those that you want with "accept: yes", or call with --all.\n',
+    );
+    return refused > 0 ? 1 : 0;
+  }
+  io.out(`Taken: ${taken}.${refused > 0 ? ` Not taken: ${refused}; they stay in proposals.yaml.` : ''}\n`);
+  const code = tell(before.problems, (await readSeries(folder, { root })).problems, io);
+  return refused > 0 ? 1 : code;
+}
+
+/** Takes proposals of one file and notes them as taken, both or neither. */
+async function takeInto(
+  folder: string,
+  path: string,
+  list: readonly Kept[],
+  io: Io,
+): Promise<{ taken: number; refused: number }> {
+  const text = await readFile(path, 'utf8');
+  const { changes, done, refused } = await withProposals(folder, basename(dirname(path)), list);
+  for (const { one, why } of refused)
+    io.err(`${one.place} ${one.kind}: ${why} It stays in proposals.yaml.\n`);
+  if (changes.length === 0 && done.length === 0) return { taken: 0, refused: refused.length };
+  const places = new Map(done.map(({ one, where }) => [one.id, where]));
+  try {
+    await commit(folder, [...changes, { path, was: text, next: markDone(text, places) }], io.disk ?? DISK);
+  } catch (error) {
+    if (!(error instanceof NotWritten)) throw error;
+    const file = relative(io.root, error.path);
+    io.err(
+      `${file} could not be written: ${error.message}. Not taken: ${done.map(({ one }) => `${one.kind} (${one.place})`).join(', ')}.\n`,
+    );
+    return { taken: 0, refused: refused.length + done.length };
+  }
+  for (const { one, where } of done)
+    io.out(`${one.kind} (${one.place}): ${relative(io.root, join(folder, where))}\n`);
+  return { taken: done.length, refused: refused.length };
+}
+
+async function asked(one: Kept, io: Io): Promise<'yes' | 'no' | 'stop'> {
+  if (one.kind === 'question') return 'no';
   const { confirm, isCancel } = await import('@clack/prompts');
   const row = Object.entries(one.row)
     .map(([key, value]) => `${key}: ${value}`)
-    .join(', ');
+    .join('\n');
   const said = await confirm({
     message: `${one.kind} (${one.place}) "${one.words}"\n${row}`,
     initialValue: false,
+    ...io.terminal,
   });
-  if (isCancel(said)) broken = true;
-  return said === true;
-}
-
-/** What a proposal still wants from the author, in words. */
-function lacks({ kind, row }: Kept): string | undefined {
-  if (kind === 'question') return `"${row['ask']}" is a question. Put the answer into the notes.`;
-  if (kind === 'road-test point') return lackOfPoint(row);
-  if (kind === 'put off' && !row['fault'])
-    return 'It names no fault. Write the name of a file in faults/ behind "fault:".';
-  if (kind === 'finding' && !row['fault'])
-    return 'It names no fault. Write the name of a file in faults/ behind "fault:".';
-  if (kind === 'thanks' && row['name'] && !row['consent'])
-    return 'Ask whether they agree to be named, and write yes or no behind "consent:".';
-  if (kind === 'thanks' && !row['name']) return 'No name is said. Write it behind "name:".';
-  return undefined;
-}
-
-async function take(folder: string, chapter: string, one: Kept, io: Io): Promise<string | undefined> {
-  if (one.kind === 'road-test point') return takePoint(folder, chapter, one.row);
-  const table = TABLE_OF[one.kind];
-  if (table) return takeRow(folder, table, one.row);
-  if (one.kind === 'fault') return newFault(folder, one);
-  return addEvent(folder, one, io);
-}
-
-async function takeRow(folder: string, name: TableName, row: Record<string, string>): Promise<string> {
-  const fields = TABLES[name];
-  const table = await openTable(folder, name, fields);
-  const idColumn = name === 'parts' ? 'part' : name === 'refit' ? 'line' : undefined;
-  const cells = new Map(
-    Object.entries(row)
-      .filter(([key, value]) => key in fields && value !== '')
-      .map(([key, value]) => [
-        key,
-        (fields as Record<string, { kind: { numeric?: boolean } }>)[key]?.kind.numeric
-          ? inManner(value, table.manner.mark)
-          : value,
-      ]),
-  );
-  const same = rowLine(cells, table.manner);
-  const lines = table.written.split(/\r?\n/);
-  // Taken before, and the process was stopped before it could be noted.
-  if (lines.includes(same)) return `${name}.csv:${lines.indexOf(same) + 1}`;
-  if (idColumn) {
-    const stem = slug(cells.get(idColumn) ?? '') || 'part';
-    let id = stem;
-    for (let n = 2; lines.some((line) => line.startsWith(`${id}${table.manner.delimiter}`)); n++)
-      id = `${stem}-${n}`;
-    cells.set(idColumn, id);
-  }
-  const next = withLine(table.written, rowLine(cells, table.manner), table.manner);
-  await replace(table, next);
-  return `${name}.csv:${next.trimEnd().split('\n').length}`;
-}
-
-async function newFault(folder: string, { row, words }: Kept): Promise<string> {
-  await mkdir(join(folder, 'faults'), { recursive: true });
-  const stem = slug(row['file'] ?? '') || 'fault';
-  let file = stem;
-  const text = (): string =>
-    `---\n${stringify({ title: row['title'], system: row['system'], symptom: row['symptom'], events: [{ chapter: row['chapter'], date: row['date'], what: 'found', severity: row['severity'], text: words }] }, { lineWidth: 0 })}---\n`;
-  for (let n = 2; ; n++) {
-    const path = join(folder, 'faults', `${file}.md`);
-    if (existsSync(path) && (await readFile(path, 'utf8')) === text()) return `faults/${file}.md`;
-    try {
-      // Made whole or not at all: a file that is there is never touched.
-      await writeFile(path, text(), { flag: 'wx' });
-      return `faults/${file}.md`;
-    } catch (error) {
-      if (!(error instanceof Error && 'code' in error && error.code === 'EEXIST')) throw error;
-      file = `${stem}-${n}`;
-    }
-  }
-}
-
-/** An event at the end of a fault's list; refused where the list is not the last key of its file. */
-async function addEvent(folder: string, { kind, row }: Kept, io: Io): Promise<string | undefined> {
-  const name = slug(row['fault'] ?? '');
-  const path = join(folder, 'faults', `${name}.md`);
-  if (!existsSync(path)) {
-    io.err(`There is no faults/${name}.md yet. Take the fault first.\n`);
-    return undefined;
-  }
-  const text = await readFile(path, 'utf8');
-  const found = /^---[ \t]*\n([\s\S]*?)\n---[ \t]*(?:\n|$)/.exec(text);
-  const head = found?.[1] ?? '';
-  const at = head.search(/^events:/m);
-  if (
-    at < 0 ||
-    /^\S(?<!-)/m.test(
-      head
-        .slice(at)
-        .replace(/^events:.*\n/, '')
-        .replace(/^- /gm, '  '),
-    )
-  ) {
-    io.err(
-      `faults/${name}.md: "events" is not the last key, so the event cannot be added safely. Add it by hand.\n`,
-    );
-    return undefined;
-  }
-  const event = {
-    chapter: row['chapter'],
-    date: row['date'],
-    what: kind === 'put off' ? 'put off' : row['what'] || 'tried',
-    text: row['text'],
-    ...(row['review'] ? { review: row['review'] } : {}),
-  };
-  const indent = /\n( *)- /.exec(head.slice(at))?.[1] ?? '  ';
-  const lines = stringify([event], { lineWidth: 0 }).trimEnd().replace(/^/gm, indent);
-  if (head.includes(lines)) return `faults/${name}.md`;
-  const end = text.indexOf(head) + head.length;
-  await swap(path, text, `${text.slice(0, end)}\n${lines}${text.slice(end)}`);
-  return `faults/${name}.md`;
+  if (isCancel(said)) return 'stop';
+  return said ? 'yes' : 'no';
 }

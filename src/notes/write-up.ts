@@ -1,17 +1,16 @@
 /** Sources to everything that a write-up puts into a chapter's folder. Pure: the command reads and writes. */
-
 import { type Draft, draftOf, type Statement } from './draft.ts';
 import type { Habits } from './figures/find.ts';
 import type { ReadSource } from './read/source.ts';
-import { spansOf } from './spans.ts';
-import { type Around, bodyOf, type Called, frontmatter, NOT_PLACED } from './write/chapter.ts';
-import { type Proposal, proposalsOf } from './write/proposals.ts';
-
-/** What was written from which words; kept beside the chapter so that grown notes add only what is new. */
-export interface Memory {
-  version: 1;
-  sources: { name: string; statements: { words: string; home: string }[] }[];
-}
+import type { Called } from './write/called.ts';
+import { type Around, bodyOf, frontmatter, joined, NOT_PLACED } from './write/chapter.ts';
+import { compared } from './write/compared.ts';
+import { keepNamesOut, namesPattern, withoutNames } from './write/consent.ts';
+import { placeIn } from './write/grown.ts';
+import { settleHomes } from './write/homes.ts';
+import { type Memory, memoryOf } from './write/memory.ts';
+import { type Known, type Proposal, proposalsOf } from './write/proposals.ts';
+import { type Answers, type Asked, settleUnits } from './write/questions.ts';
 
 export interface WrittenUp {
   draft: Draft;
@@ -21,187 +20,126 @@ export interface WrittenUp {
   memory: Memory;
 }
 
-const MONTHS = 'jan feb mar apr may jun jul aug sep oct nov dec'.split(' ');
-
-/** Title and day from the first heading or the file's name; a day without a year has the year of `today`. */
-export function headOf(reads: readonly ReadSource[], today: string): { title: string; date: string } {
-  const [read] = reads;
-  const heading = read?.blocks.find((block) => block.kind === 'heading');
-  const stem =
-    (read?.source.name ?? 'notes')
-      .split('/')
-      .at(-1)
-      ?.replace(/\.[^.]+$/, '')
-      .replace(/[-_]+/g, ' ') ?? 'notes';
-  const raw = heading ? (read?.masked.slice(heading.start, heading.end).trim() ?? stem) : stem;
-  const day =
-    /\b(\d{1,2})(?:st|nd|rd|th)?\s+(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\.?(?:\s+(\d{4}))?/i.exec(
-      raw,
-    );
-  const iso = /\b(\d{4}-\d\d-\d\d)\b/.exec(raw)?.[1];
-  const date =
-    iso ??
-    (day
-      ? `${day[3] ?? today.slice(0, 4)}-${String(MONTHS.indexOf((day[2] ?? '').slice(0, 3).toLowerCase()) + 1).padStart(2, '0')}-${(day[1] ?? '').padStart(2, '0')}`
-      : today);
-  const title =
-    raw
-      .replace(/\b(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*\b/gi, '')
-      .replace(day?.[0] ?? '\0', '')
-      .replace(iso ?? '\0', '')
-      .replace(/^[\s,:–—-]+|[\s,:–—-]+$/g, '')
-      .replace(/[<>{}[\]\\`*_"]/g, '')
-      .replace(/\s+/g, ' ')
-      .replace(/ \+ /g, ' and ')
-      .trim()
-      .slice(0, 70) || stem;
-  return { title: title.slice(0, 1).toUpperCase() + title.slice(1), date };
-}
-
-export interface Plan {
-  chapter: string;
+export interface Plan extends Known {
   title: string;
-  date: string;
-  currency: string;
   habits: Habits;
   around: Around;
-  /** Names of those who have agreed to be named: full name as in the register. */
-  named?: readonly string[];
   /** Names of those who have not agreed to be named. */
   unnamed?: readonly string[];
+  /** What the author has answered of the chapter's questions, or said in series.yaml. */
+  answers?: Answers;
+}
+
+export interface Settled {
+  draft: Draft;
+  proposals: Proposal[];
+}
+
+/** The draft with its units, names and homes settled, and what is proposed from it. */
+export function settled(
+  reads: readonly ReadSource[],
+  plan: Plan,
+  only?: (
+    statements: readonly Statement[],
+    answered: ReadonlyMap<Statement, ReadonlySet<Asked>>,
+  ) => ReadonlySet<Statement>,
+): Settled {
+  const draft = draftOf(reads, plan.habits);
+  const { open, answered } = settleUnits(draft, reads, plan.answers ?? {});
+  keepNamesOut(draft, plan.unnamed ?? []);
+  const wanted = only?.(draft.statements, answered);
+  const { proposals, told } = proposalsOf(draft, plan, open, wanted);
+  settleHomes(draft, reads, told);
+  return { draft, proposals };
 }
 
 export function writeUp(reads: readonly ReadSource[], plan: Plan): WrittenUp {
-  const draft = draftOf(reads, plan.habits);
-  keepNamesOut(draft, plan.unnamed ?? []);
-  const { body, notPlaced, called } = bodyOf(draft, plan.around);
-  const proposals = proposalsOf(draft, plan);
-  const titles = draft.steps.map(({ title }) => title.slice(0, 1).toLowerCase() + title.slice(1));
+  const { draft, proposals } = settled(reads, plan);
+  const { blocks, notPlaced, called } = bodyOf(draft, plan.around);
+  const pattern = namesPattern(plan.unnamed ?? []);
+  const title = withoutNames(plan.title, pattern) || 'From the notes';
+  const titles = draft.steps
+    .filter(({ statements }) => statements.length > 0)
+    .map((step) => step.title.slice(0, 1).toLowerCase() + step.title.slice(1));
   const summary =
     titles.length > 0
       ? `First cut from the notes: ${titles.slice(0, 3).join('; ')}${titles.length > 3 ? ' and more' : ''}.`
       : 'First cut from the notes.';
   const rest = notPlaced.length > 0 ? `\n${NOT_PLACED}\n\n${notPlaced.join('\n')}\n` : '';
-  const chapter = `${frontmatter({ title: plan.title, date: plan.date, summary })}\n${body}${rest}`;
-  return { draft, chapter, proposals, called, memory: memoryOf(reads, draft.statements) };
+  const chapter = `${frontmatter({ title, date: plan.date, summary })}\n${joined(blocks)}${rest}`;
+  const memory = memoryOf(reads, draft.statements, plan.answers ?? {});
+  return { draft, chapter, proposals, called, memory };
 }
 
-/** A statement that names somebody who has not agreed goes to the proposals, and nowhere else. */
-function keepNamesOut(draft: Draft, names: readonly string[]): void {
-  if (names.length === 0) return;
-  const named = (one: Statement): boolean =>
-    names.some((name) =>
-      name
-        .split(' ')
-        .some(
-          (word) =>
-            word.length > 2 &&
-            new RegExp(`(?<!\\p{L})${word.replace(/[^\p{L}]/gu, '.')}(?!\\p{L})`, 'iu').test(one.text),
-        ),
-    );
-  for (const one of draft.statements) {
-    if (!named(one)) continue;
-    for (const step of draft.steps) step.statements = step.statements.filter((other) => other !== one);
-    one.home = { kind: 'proposal' };
-    one.said.set('thanks', 'named without consent');
-  }
+export interface Grown extends WrittenUp {
+  added: number;
+  /** Statements whose figures got the unit that the author answered. */
+  answered: number;
+  /** What could not go where it belongs, and what of the notes was changed, in words. */
+  notes: string[];
 }
 
-export function memoryOf(reads: readonly ReadSource[], statements: readonly Statement[]): Memory {
-  return {
-    version: 1,
-    sources: reads.map(({ source }) => {
-      const own = statements.filter((one) => one.source === source.name);
-      const homes = spansOf(source.text, own);
-      return {
-        name: source.name,
-        statements: own.map((one, at) => ({ words: one.text, home: homes[at]?.home ?? '' })),
-      };
-    }),
-  };
-}
-
-export type Grown =
-  | {
-      ok: true;
-      chapter: string;
-      added: number;
-      gone: string[];
-      proposals: Proposal[];
-      called: Called[];
-      memory: Memory;
-      draft: Draft;
-    }
-  | { ok: false; message: string };
-
-/** The chapter with what is new in the notes added; what the author wrote or changed meanwhile stays as it is. */
+/**
+ * The chapter with what is new in the notes added; what the author wrote or changed meanwhile stays as it is.
+ * @throws where the chapter is no MDX that can be read
+ */
 export function addTo(written: string, memory: Memory, reads: readonly ReadSource[], plan: Plan): Grown {
-  if (!/^---[\s\S]*?\nheld:\s*true\b[\s\S]*?\n---/m.test(written.replace(/\r\n/g, '\n')))
-    return {
-      ok: false,
-      message:
-        'The chapter is released, so nothing is added to it. Set "held: true" first, or write the new notes up as a chapter of their own.',
-    };
-  const draft = draftOf(reads, plan.habits);
-  const full = memoryOf(reads, draft.statements);
-  const known = new Map<string, number>();
-  for (const { name, statements } of memory.sources)
-    for (const { words } of statements)
-      known.set(`${name}\n${words}`, (known.get(`${name}\n${words}`) ?? 0) + 1);
-  const fresh = new Set<Statement>();
-  for (const one of draft.statements) {
-    const mark = `${one.source}\n${one.text}`;
-    const left = known.get(mark) ?? 0;
-    if (left > 0) known.set(mark, left - 1);
-    else fresh.add(one);
-  }
-  const gone = [...known]
-    .filter(([mark, left]) => left > 0 && reads.some(({ source }) => mark.startsWith(`${source.name}\n`)))
-    .map(([mark]) => mark.split('\n')[1] ?? '');
+  let news = compared([], memory);
+  const answered = new Set<Statement>();
+  const { draft, proposals } = settled(reads, plan, (statements, byAnswers) => {
+    news = compared(statements, memory);
+    for (const [one, asked] of byAnswers)
+      if (news.known.has(one) && [...asked].some((each) => memory.answers?.[each] !== plan.answers?.[each]))
+        answered.add(one);
+    return new Set([...news.fresh, ...news.changed.keys(), ...answered]);
+  });
+  const full = memoryOf(reads, draft.statements, plan.answers ?? {});
+  const wasAs = news.known;
   const merged: Memory = {
-    version: 1,
+    ...full,
     sources: [
       ...memory.sources.filter(({ name }) => !full.sources.some((one) => one.name === name)),
-      ...full.sources,
+      ...keptAs(full, draft.statements, wasAs, answered),
     ],
   };
-  // Words that grew into a known step come as a step or as prose of their own: the old one may have been edited.
-  for (const step of draft.steps) step.statements = step.statements.filter((one) => fresh.has(one));
-  const part: Draft = { statements: draft.statements.filter((one) => fresh.has(one)), steps: draft.steps };
-  keepNamesOut(part, plan.unnamed ?? []);
-  const taken = new Set(
-    [...written.matchAll(/<Step[^>]*?\btitle="([^"]*)"/g)].map(([, title]) =>
-      (title ?? '')
-        .toLowerCase()
-        .replace(/[^\p{L}\p{N}]+/gu, '-')
-        .replace(/^-+|-+$/g, ''),
-    ),
+  const added = news.fresh.size + news.changed.size;
+  const placed =
+    added + answered.size === 0
+      ? { chapter: written, called: [], notes: [] }
+      : placeIn(written, draft, news, answered, plan.around);
+  const gone = news.gone.map(
+    ({ source, words }) =>
+      `Gone from ${source}, and left as it is in the chapter: "${words.length > 70 ? `${words.slice(0, 70)}…` : words}"`,
   );
-  const { body, notPlaced, called } = bodyOf(part, plan.around, taken);
-  const proposals = proposalsOf(part, plan);
-  const add = body.trim() === '' ? '' : body;
-  const at = written.search(/^## Not placed[ \t]*$/m);
-  const [before, after] = at >= 0 ? [written.slice(0, at), written.slice(at)] : [written, ''];
-  const already = add !== '' && written.includes(add.trim());
-  const tail =
-    notPlaced.length === 0
-      ? after
-      : `${(after || `${NOT_PLACED}\n\n`).replace(/\n*$/, '\n')}${notPlaced
-          .filter((one) => !written.includes(one))
-          .map((one) => `${one}\n`)
-          .join('')}`;
-  const chapter =
-    already || (add === '' && notPlaced.length === 0)
-      ? written
-      : `${before.replace(/\n*$/, '\n\n')}${add}${tail === '' ? '' : `\n${tail}`}`;
+  const moved = news.reordered.map(
+    (source) => `${source} has its notes in another order than before. The chapter keeps its own.`,
+  );
   return {
-    ok: true,
-    chapter: fresh.size === 0 ? written : chapter,
-    added: fresh.size,
-    gone,
+    draft,
+    chapter: placed.chapter,
     proposals,
-    called,
+    called: placed.called,
     memory: merged,
-    draft: part,
+    added,
+    answered: answered.size,
+    notes: [...moved, ...placed.notes, ...gone],
   };
+}
+
+/** What is known is remembered as it was written then, so that it can be found again. */
+function keptAs(
+  full: Memory,
+  statements: readonly Statement[],
+  known: ReadonlyMap<Statement, { as?: string }>,
+  answered: ReadonlySet<Statement>,
+): Memory['sources'] {
+  const bySource = Map.groupBy(statements, ({ source }) => source);
+  return full.sources.map(({ name, statements: list }) => ({
+    name,
+    statements: list.map((one, at) => {
+      const statement = bySource.get(name)?.[at];
+      const as = statement && !answered.has(statement) ? known.get(statement)?.as : undefined;
+      return as === undefined ? one : { ...one, as };
+    }),
+  }));
 }

@@ -3,7 +3,8 @@ import { mdxToJs } from 'satteri';
 import { expect, test } from 'vitest';
 import { readSource } from '../../src/notes/read/read-source.ts';
 import { spansOf } from '../../src/notes/spans.ts';
-import { headOf, type Plan, writeUp } from '../../src/notes/write-up.ts';
+import { headOf } from '../../src/notes/write/head.ts';
+import { type Plan, writeUp } from '../../src/notes/write-up.ts';
 
 const planFor = (name: string, text: string): Plan => ({
   chapter: '01-notes',

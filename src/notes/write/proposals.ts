@@ -3,8 +3,8 @@ import { createHash } from 'node:crypto';
 import { slug } from '../../record/chapter/slug.ts';
 import type { Draft, Statement } from '../draft.ts';
 import { isMoney } from '../draft.ts';
-import { UNCERTAIN } from '../figures/unit-words.ts';
 import { wordsOf } from './prose.ts';
+import { type Asked, QUESTIONS } from './questions.ts';
 
 export type Kind =
   | 'fault'
@@ -30,7 +30,16 @@ export interface Proposal {
   row: Record<string, string>;
 }
 
-export interface For {
+/** An open fault of the register. */
+export interface KnownFault {
+  id: string;
+  title: string;
+  system: string;
+  symptom: string;
+}
+
+export interface Known {
+  faults?: readonly KnownFault[];
   /** Those who have agreed to be named. */
   named?: readonly string[];
   chapter: string;
@@ -38,8 +47,14 @@ export interface For {
   currency: string;
 }
 
-export function proposalsOf(draft: Draft, to: For): Proposal[] {
+export function proposalsOf(
+  draft: Draft,
+  to: Known,
+  open: ReadonlyMap<Asked, readonly Statement[]> = new Map(),
+  wanted?: ReadonlySet<Statement>,
+): { proposals: Proposal[]; told: Set<Statement> } {
   const out: Proposal[] = [];
+  const told = new Set<Statement>();
   /** How often a stem was taken: the same words twice are two proposals. */
   const taken = new Map<string, number>();
   const add = (
@@ -49,6 +64,7 @@ export function proposalsOf(draft: Draft, to: For): Proposal[] {
     row: Record<string, string>,
     more = '',
   ): string => {
+    told.add(one);
     const stem = createHash('sha256')
       .update(`${kind}\n${one.source}\n${one.text}\n${more}`)
       .digest('hex')
@@ -60,6 +76,7 @@ export function proposalsOf(draft: Draft, to: For): Proposal[] {
     return id;
   };
   for (const one of draft.statements) {
+    if (wanted && !wanted.has(one)) continue;
     const { said, area } = one;
     const system = area ?? 'whole machine';
     const base = { chapter: to.chapter, date: to.date };
@@ -215,32 +232,29 @@ export function proposalsOf(draft: Draft, to: For): Proposal[] {
           { value: number(figure.value), unit: figure.unit, standing: 'indicated' },
           String(figure.start - one.start),
         );
-      const two = UNCERTAIN[figure.unit];
-      if (two)
-        add(
-          one,
-          'question',
-          figure.unit,
-          { ask: `Which "${figure.unit}" is meant, ${two.imperial} or ${two.US}?`, answer: '' },
-          String(figure.start - one.start),
-        );
-    }
-    if (
-      !said.has('speed') &&
-      /\b(?:on the level|flat out|in top|downhill|uphill)\b/.test(one.text.toLowerCase())
-    ) {
-      const plainSpeed =
-        /\b(\d\d|(?:twenty|thirty|forty|fifty|sixty|seventy)[- ]?\w*)\b(?= (?:on|flat|in|down|up))/.exec(
-          one.text.toLowerCase(),
-        )?.[1];
-      if (plainSpeed)
-        add(one, 'question', plainSpeed, {
-          ask: `"${plainSpeed}" is a speed as the instrument showed it. In km/h or mph?`,
-          answer: '',
-        });
     }
   }
-  return out;
+  for (const [asked, statements] of open) {
+    const [one] = statements;
+    if (!one) continue;
+    const { id, ask } = QUESTIONS[asked];
+    out.push({
+      id,
+      kind: 'question',
+      place: `${one.source}:${one.line}`,
+      words: wordsOf(one),
+      because: asked,
+      row: {
+        ask,
+        asked_in: statements
+          .slice(0, 12)
+          .map(({ source, line }) => `${source}:${line}`)
+          .join(', '),
+        answer: '',
+      },
+    });
+  }
+  return { proposals: out, told };
 }
 
 type Add = (
