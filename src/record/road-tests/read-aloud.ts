@@ -20,12 +20,26 @@ export function readAloud(lines: Lines, report: Report): PointsText {
     const at = lines.at(line.at + offset);
     return [{ ...speed, time_s: line.from, words: text.slice(start, end), at }];
   });
-  return { points: points.filter((one, i) => !again(one, points[i - 1])), aloud: true };
+  return { points: saidOnce(points), aloud: true };
 }
 
-/** Said twice in one breath. */
-const again = (a: ReadPoint, b: ReadPoint | undefined) =>
-  a.time_s === b?.time_s && a.value === b?.value && a.unit === b?.unit && a.slope === b?.slope;
+/** A figure that is said again in one breath is one point, with all that was said of it. */
+function saidOnce(points: readonly ReadPoint[]): ReadPoint[] {
+  const out: ReadPoint[] = [];
+  for (const one of points) {
+    const at = out.findIndex(
+      (before) =>
+        before.time_s === one.time_s &&
+        before.value === one.value &&
+        (before.unit ?? one.unit) === (one.unit ?? before.unit) &&
+        (before.slope ?? one.slope) === (one.slope ?? before.slope),
+    );
+    const before = out[at];
+    if (before) out[at] = { ...one, ...before };
+    else out.push(one);
+  }
+  return out;
+}
 
 /** Lines as one running text, so that a sentence may go over several; and the line that an offset of it lies in. */
 function oneText(spoken: readonly Spoken[]) {

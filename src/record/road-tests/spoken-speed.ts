@@ -29,7 +29,7 @@ const UNIT =
 
 /** Read off the needle: these words stand right before the figure, with no more than a small word between. */
 const READ_OFF =
-  /(?:\b(?:shows?|showing|showed|reads?|reading|says|saying|indicat(?:es?|ed|ing)|needle|speedo|speedometer|clock|doing|up to|down to|now|holding|past|falling to|dropp(?:ed|ing) to|makes?|still|(?:steady|settled|settles|sitting|first|second|third|fourth|top|gear) at)|^|[,;])\s*(?:(?:it|is|it's|at|on|the|just|about|nearly|almost|and|we're|we are|now|still|only)\s+)*$/i;
+  /(?:\b(?:shows?|showing|showed|reads?|reading|says|saying|indicat(?:es?|ed|ing)|needle|speedo|speedometer|clock|doing|up to|down to|now|holding|past|touching|held|(?:dropp(?:ed|ing)|falling|fell|sinking|sank|rising|rose|climbing|climbed) to|makes?|still|(?:steady|settled|settles|sitting|first|second|third|fourth|top|gear) at)|^|[,;])\s*(?:(?:it|is|it's|at|on|the|just|about|nearly|almost|and|we're|we are|now|still|only)\s+)*$/i;
 /** Right behind the figure: what makes it a speed without a unit. */
 const SPEED_FOLLOWS =
   /^\s*(?:(?:now|here|still|and)\s+)?(?:on (?:the|a) (?:level|flat)|level\b|uphill\b|downhill\b|up (?:the|this|a) |down (?:the|this|a) |flat out|in (?:first|second|third|fourth|top)\b|by the (?:needle|clock|speedometer)|on the (?:clock|dial|speedometer|climb)|indicated|and (?:holding|rising|falling|climbing|steady))/i;
@@ -38,10 +38,13 @@ const NOTHING_FOLLOWS = /^\s*(?:now|here|again)?\s*[.,;!?…]?\s*$/i;
 const OTHER_THING =
   /^[\s-]*(?:degrees?|minutes?|min\b|seconds?|secs?\b|hours?|met(?:re|er)s?|yards?|feet|foot|miles?\b|kilomet|km\b|m\b|lit(?:re|er)s?|per ?cent|%|rev|rpm|volts?|amps?|bar\b|°|o'?clock|times\b|rounds?\b|turns?\b|laps?\b|pounds?|euros?|quid|kilos?|kg\b|years?|days?|hundred|thousand|in (?:a|one|\d|ten|eight|six|twelve)\b|to (?:one|\d))/i;
 const NAMED =
-  /\b(?:number|no|chapter|step|round|lap|stop|post|gate|field|order|road|farm|lane|house|bend|bridge|marker|gears?)\s+$/i;
+  /\b(?:number|no|chapter|step|round|lap|stop|post|gate|field|order|road|farm|lane|house|bend|bridge|marker|gears?|(?:half|quarter) past|(?:quarter|ten|twenty|five) to|between(?: [\w-]+){0,3} and|between)\s+$/i;
 /** A figure that stands with these was not read off the needle. */
 const NOT_READ =
-  /\b(?:book|maker|brochure|ought|should|limit|sign|supposed|used to|would|could|might|wanted?|hop(?:e|ed|ing)|promised|expected|last (?:time|week|month|year)|yesterday|receiver|satellites?|sat ?nav|gps|tele?phone says|not|never|before the)\b|n['’]t\b/i;
+  /\b(?:book|maker|brochure|ought|should|limit|sign|supposed|used to|would|could|might|wanted?|hop(?:e|ed|ing)|promised|expected|last (?:time|week|month|year)|yesterday|receiver|satellites?|sat ?nav|gps|(?:tele)?phone|not|never|before the|under|below|at most|more than|keep (?:it|her|him|to))\b|n['’]t\b/i;
+
+const OTHER_DIALS =
+  /\b(?:temperatures?|degrees|water|oil|pressure|volts?|amps?|ammeter|voltmeter|bar|revs?|rpm|lit(?:re|er)s?|seconds|thermometer)\b/i;
 
 const SLOPE_WORDS: Record<Slope, RegExp> = {
   level:
@@ -89,15 +92,19 @@ function pieces(text: string, parting: RegExp, within: Piece = { start: 0, end: 
   return [...out, { start, end: within.end }].filter((one) => text.slice(one.start, one.end).trim() !== '');
 }
 
+/** Between two statements; speech that a machine wrote down has no commas. */
+const CLAUSES = /,(?!\d)|\s[-–—]\s|\s(?:but|(?:and|so) (?=(?:the|it|we|she|call|now) ))/g;
+
 /**
  * A slope belongs to the nearest figure of its own clause, and not to others that run into it. A clause of slope alone lends it
  * to the figures of the next, else to the last one.
  */
 function ofSentence(text: string, sentence: Piece): SpokenSpeed[] {
   const out: SpokenSpeed[] = [];
+  const others = OTHER_DIALS.test(text.slice(sentence.start, sentence.end));
   let lent: Slope | undefined;
-  for (const clause of pieces(text, /,(?!\d)|\s[-–—]\s/g, sentence)) {
-    const speeds = figuresOf(text, clause);
+  for (const clause of pieces(text, CLAUSES, sentence)) {
+    const speeds = figuresOf(text, clause, others);
     const slopes = slopesOf(text.slice(clause.start, clause.end), clause.start);
     if (speeds.length === 0) {
       lent = slopes.at(-1)?.slope ?? lent;
@@ -130,7 +137,8 @@ function slopesOf(clause: string, offset: number): (Piece & { slope: Slope })[] 
   );
 }
 
-function figuresOf(text: string, clause: Piece): SpokenSpeed[] {
+/** Where other dials are read in the same sentence, a figure without a unit must name the speedometer or what the road does. */
+function figuresOf(text: string, clause: Piece, others: boolean): SpokenSpeed[] {
   const words = text.slice(clause.start, clause.end);
   if (NOT_READ.test(words)) return [];
   return [...words.matchAll(FIGURE)].flatMap((found): SpokenSpeed[] => {
@@ -142,6 +150,7 @@ function figuresOf(text: string, clause: Piece): SpokenSpeed[] {
     const one = { start, end: start + whole.length, value };
     if (unit) return [{ ...one, unit: unit[1] === undefined ? 'mph' : 'km/h' }];
     if (value < LEAST_BARE || OTHER_THING.test(after) || NAMED.test(before)) return [];
+    if (others && !SPEED_FOLLOWS.test(after) && !/\b(?:needle|speedo\w*)\b/i.test(before)) return [];
     const alone = before.trim() === '' || READ_OFF.test(before);
     return SPEED_FOLLOWS.test(after) || (alone && (NOTHING_FOLLOWS.test(after) || READ_VERB.test(before)))
       ? [one]
@@ -149,8 +158,9 @@ function figuresOf(text: string, clause: Piece): SpokenSpeed[] {
   });
 }
 
+/** Of these a figure is a speed whatever comes behind it. */
 const READ_VERB =
-  /\b(?:shows?|showing|showed|reads?|reading|says|indicat\w+|needle|speedo\w*|clock|doing)\b/i;
+  /\b(?:shows?|showing|showed|reads?|reading|says|indicat\w+|needle|speedo\w*|clock|doing|touching|held|holding|(?:dropp(?:ed|ing)|falling|fell|sinking|sank|rising|rose|climbing|climbed) to)\b/i;
 
 function spokenValue(said: string): number {
   const words = said.toLowerCase().split(/[\s-]+/);

@@ -46,6 +46,63 @@ test.each([
   expect(heard(words)).toEqual([]);
 });
 
+/** As passengers say it, with and without commas; on the right what is a point: "45 level|30 uphill". */
+const SAID: readonly (readonly [words: string, points: string])[] = [
+  ['okay so we are on the flat now and it is showing forty five', '45 level'],
+  ['fifty', '50'],
+  ['just touching fifty-two', '52'],
+  ['about thirty-eight up this hill', '38 uphill'],
+  ['and down the other side, fifty-five, fifty-six, that is enough', '55 downhill|56'],
+  ['she will not do more than forty-eight on the level', ''],
+  ['speedo says 35, gps says 33', '35'],
+  ['third gear, 28 mph', '28mph'],
+  ['that is sixty kilometres an hour', '60km/h'],
+  ['now going up the bank in second at twenty-two', '22 uphill'],
+  ['needle is between forty and forty-five', ''],
+  ['we have done two miles', ''],
+  ['water is at eighty degrees', ''],
+  ['temperature eighty', ''],
+  ['oil pressure forty', ''],
+  ['forty pounds of oil pressure', ''],
+  ['twelve volts', ''],
+  ['house number forty-five on the left', ''],
+  ['there is a thirty sign', ''],
+  ['we are in the thirty limit', ''],
+  ['coming up to fifty', '50'],
+  ['dropping to thirty on the hill', '30'],
+  ['dropped to 25 by the top', '25'],
+  ['held forty all the way up the hill', '40 uphill'],
+  ['flat out, downhill, 62', '62 downhill'],
+  ['sixty two downhill flat out', '62 downhill'],
+  ['I make it forty', '40'],
+  ['it is reading thirty', '30'],
+  ['thirty thirty-five forty', ''],
+  ['40. 42. 45.', '40|42|45'],
+  ['twenty past three', ''],
+  ['half past ten', ''],
+  ['at ten o’clock', ''],
+  ['1957', ''],
+  ['she is fifty years old', ''],
+  ['two hundred yards to go', ''],
+  ['a hundred metres', ''],
+  ['forty-five and climbing', '45'],
+  ['still forty-five', '45'],
+  ['steady at forty', '40'],
+  ['top gear, level road, forty-three', '43 level'],
+  ['between forty and forty-five on the level', ''],
+  ['temperature’s gone up, it was eighty-two and now it’s ninety-six', ''],
+  ['we keep it under thirty kilometres an hour', ''],
+  ['the speedo says forty and the phone says thirty six', '40'],
+];
+
+test.each(SAID)('"%s" gives the points "%s"', (words, points) => {
+  expect(
+    heard(words)
+      .join('|')
+      .replace(/ (km\/h|mph)/g, '$1'),
+  ).toBe(points);
+});
+
 const VTT = `WEBVTT
 
 NOTE by the old mill at Hollowford
@@ -131,6 +188,15 @@ test('The chapter’s own captions serve by their name, cut to a stretch of the 
   };
   const { test: one } = await read(files);
   expect(one?.points[0]?.points).toEqual([{ value: 55, unit: 'mph', slope: 'level', time_s: 0 }]);
+});
+
+test('A figure that is said again in one breath is one point', async () => {
+  const { test: one } = await read({
+    ...row('ride.txt', ''),
+    'road-tests/ride.txt':
+      '[0:05] it shows thirty on the level call it thirty kilometres an hour\n[0:20] nothing\n',
+  });
+  expect(one?.points[0]?.points).toEqual([{ value: 30, unit: 'km/h', slope: 'level', time_s: 0 }]);
 });
 
 test('A table of points may leave times out', async () => {
