@@ -101,6 +101,7 @@ function costOf(one: Candidate, other: Candidate, standing: Standing, far: numbe
   if (!known(other) || !LENT.test(other.unit)) return Number.POSITIVE_INFINITY;
   const own = OWN.test(other.unit);
   const near = one.decimal && other.decimal && far < 14;
+  if (one.fraction && one.word && one.value < 1 && !/^(?:turn|in|L|pt)$/.test(other.unit)) return Number.POSITIVE_INFINITY;
   if (own && ((standing !== 'against' && !near) || one.pair || one.decimal !== other.decimal && /^(?:teeth|click|s|min|h|week|day)$/.test(other.unit))) return Number.POSITIVE_INFINITY;
   const size = lendsPart(one, other) ? other.value * (other.part ?? 1) : other.value;
   const value = one.pair ? closest(one, size) : one.value;
@@ -145,7 +146,7 @@ function likeAnywhere(all: readonly Candidate[], i: number, standing: Standing):
   let value = 0;
   for (let k = Math.max(0, i - 60); k < Math.min(all.length, i + 60); k++) {
     const other = all[k];
-    if (!other || !known(other) || other.carried || other.fraction) continue;
+    if (!other || !known(other) || (other.carried && !one.decimal) || other.fraction) continue;
     const size = one.pair ? closest(one, other.value) : one.value;
     if (Math.abs(Math.log(size / other.value)) > (one.decimal ? 0.1 : 0.06)) continue;
     if (!LENT.test(other.unit) || OWN.test(other.unit) || (unit !== '' && unit !== other.unit)) return undefined;

@@ -68,8 +68,9 @@ function settled(tokens: readonly Token[], found: readonly Candidate[], leaning:
   settleSums(tokens, all, leaning);
   settleParts(tokens, all, leaning);
   const single = splitPairs(tokens, all);
+  settleTopics(tokens, single, leaning, true);
   carryUnits(tokens, single);
-  settleTopics(tokens, single, leaning);
+  settleTopics(tokens, single, leaning, false);
   return single.filter((one) => known(one) && !one.unit.endsWith('?'));
 }
 

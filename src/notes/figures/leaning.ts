@@ -59,10 +59,11 @@ export class Tally {
       metric: metric > 0 && metric * 4 >= inches,
       inches: inches > 0 && inches * 4 > metric,
       psi: has('psi'),
-      speed: only(KINDS.speed) || habits.speed || '',
+      speed: only(KINDS.speed) || habits.speed || (has('km') && !has('mi') && !has('mph') && !has('km/h') ? 'km/h' : ''),
       torque: only(KINDS.torque),
       pressure: only(KINDS.pressure),
-      heat: only(KINDS.heat),
+      // Who measures in millimetres and drives in kilometres reads Celsius.
+      heat: only(KINDS.heat) || (!has('degF') && !has('mph') && (has('km/h') || has('km') || (metric > 0 && inches === 0)) ? 'degC' : ''),
     };
   }
 }

@@ -66,7 +66,7 @@ export function countsOrNames(tokens: readonly Token[], read: Reading): boolean 
   if (MONTH.test(after) || (after === 'of' && MONTH.test(at(tokens, read.to + 1)))) return true;
   if (MONTH.test(before) && !/^(?:may|mar)$/.test(before) && read.value <= 31) return true;
   if (/^(?:x|×)$/.test(after) && (!/^\d|^\p{L}/u.test(at(tokens, read.to + 1)) || /^(?:m|\p{L}{2,})$/u.test(at(tokens, read.to + 1)))) return true;
-  if (/^(?:x|×)$/.test(before) && read.from > 1 && tokens[read.from - 2]?.kind !== 'number') return true;
+  if (/^(?:x|×)$/.test(before) && joins(tokens, read.from) && tokens[read.from - 2]?.kind !== 'number') return true;
   if (/^(?:4\.6|4\.8|5\.6|5\.8|6\.8|8\.8|9\.8|10\.9|12\.9)$/.test(read.digits) && (/^(?:m|bolt|bolts|grade|class|high|set|hex)$/.test(after) || /^(?:bolt|bolts|grade|class|screws?|studs?|marked|stamped)$/.test(before))) return true;
   if (before === 'm' || before === '#' || before === '№') return true;
   if (Number.isInteger(read.value) && isNaming(tokens, read.from)) return true;

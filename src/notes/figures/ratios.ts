@@ -1,11 +1,12 @@
 /** "25:1", "twenty-five to one", "1 in 10": two numbers that are one ratio. */
 import { type Candidate, NONE } from './figure.ts';
+import { andPartAt } from './part-words.ts';
 import { around, at, joins, type Token } from './tokens.ts';
 
 const MIXED =
   / (?:mix|mixed|mixture|oil|petrol|fuel|two stroke|premix|ratio|ratios|gear|gears|geared|gearing|gearbox|compression|reduction|reduces|axle|sprocket|sprockets|epoxy|resin|hardener|thinned|thinner|thinners|diluted|dilute|acid|antifreeze|water|paint|lacquer|primer|scale|leverage|lever|turns of|steering box|worm|final drive) /;
 const SLOPE = / (?:hill|hills|slope|climb|climbs|gradient|grad|steep|lane|bank|ramp|incline|pull|pulls|up|down) /;
-const THING = /^(?:side|end|another|of|corner|person|thousandth|hundredth|inch|half|side's|thing|day|more|or|point|and)$/;
+const THING = /^(?:side|end|another|of|corner|person|thousandth|hundredth|inch|half|side's|thing|day|more|or|point)$/;
 
 export function joinRatios(tokens: readonly Token[], all: readonly Candidate[]): Candidate[] {
   const out: Candidate[] = [];
@@ -38,7 +39,7 @@ function ratioOf(tokens: readonly Token[], a: Candidate, b: Candidate): { value:
     return /^\d$/.test(b.digits) || b.decimal || !/^\d\d$/.test(b.digits) || MIXED.test(near) || SLOPE.test(near) || b.value > 59 ? second : undefined;
   }
   if (mark === 'to' || mark === '/' || mark === '-') {
-    if (b.value === 1 && a.value > 1 && !THING.test(joins(tokens, b.to, 1) ? at(tokens, b.to) : '')) {
+    if (b.value === 1 && a.value > 1 && !THING.test(joins(tokens, b.to, 1) ? at(tokens, b.to) : '') && !andPartAt(tokens, b.to)) {
       if (mark !== 'to') return MIXED.test(near) && a.value >= 2 && mark === '-' ? first : undefined;
       return /^(?:5|10|20|25)$/.test(a.digits) && !MIXED.test(near) ? undefined : first;
     }

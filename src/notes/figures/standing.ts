@@ -9,7 +9,7 @@ const READS =
   /^(?:is|was|are|were|be|been|being|reads?|reading|says?|said|wants?|wanted|wanting|limit|limits|min|max|minimum|maximum|get|gets|got|getting|find|found|measures?|measured|measuring|show|shows|showed|showing|had|have|has|having|make|makes|made|give|gives|gave|given|go|goes|went|going|from|to|than|between|and|or|at|now|then|call|down|up|under|over|nearly|allows?|allowed|comes?|came|new|old|left|right|top|bottom|middle|centre|center|front|rear|back|inside|outside|inner|outer|side|lead|leading|trail|trailing|other|inlet|exhaust|nearside|offside|near|reckon|reckons|reckoned|only|just|like|until|till|after|before|exactly|need|needs|needed|want|not|no|took|takes|ought|standard|nominal|original|started|start|worn|settled|held|holds|drops?|dropped|fell|rose|climbed|risen|left-hand|right-hand|one|two|three|four|five|six|second|third|first|reach|reached|say|spec|specification|book|figure|tolerance|supposed|read|another|by|perhaps|possibly|off|past|towards|through|set|sat|sits|stood|stands|settles|ran|runs|ended|stayed|stays|feeler|bore|of|every|against)$/;
 /** The strongest of them: what follows is set against a figure. */
 const AGAINST =
-  /^(?:be|wants?|wanted|limit|limits|min|max|minimum|maximum|says?|said|allows?|allowed|reads?|than|between|from|to|not|spec|was|is|standard|nominal|goes|shows?|showed|reckoned|measures?|measured|get|got|another|or|until|till|now|asks|asked|calls|specifies|against)$/;
+  /^(?:be|wants?|wanted|limit|limits|min|max|minimum|maximum|says?|said|allows?|allowed|reads?|than|between|from|to|not|spec|was|is|standard|nominal|goes|shows?|showed|reckoned|measures?|measured|get|got|another|or|until|till|now|asks|asked|calls|specifies|against|took|takes)$/;
 /** Between the two: "it should be about", "the limit is only". */
 const LOOSE =
   /^(?:about|around|only|just|roughly|nearly|say|exactly|a|the|be|of|more|like|maybe|well|still|really|at|actually|probably|than|:|=|~|±|\(|min|max|perhaps|for|stamped)$/;
@@ -19,6 +19,9 @@ const MAY_FOLLOW =
 /** Readings do not count nouns: "four bolts", "ten strokes". */
 const COUNTS =
   /^(?:of|times|bolt|screw|nut|strand|stud|plate|pair|click|day|week|month|year|people|mile|seat|wire|pull|kick|coat|drop|link|seal|spring|gear|hole|way|end|bit|piece|hundred|thousand|more|o'clock|am|pm|stroke|speed|wheel|wheeled|legged|pot|cylinder|pin|post|start|sided|spanner|socket|weight|grade|core|ply|stage|spoke|hex|jaw|lobe|feet|men|children|teeth|threads?|inch|person|thing|time|side|hand|leaf|pack|washer|ball|roller|fin|fins|tin|box|bag)$/;
+/** What a small number, which mostly counts, is set against a figure by. */
+const STRICT = /^(?:be|wants|limit|limits|min|max|minimum|maximum|says|said|than|between|reads|spec|standard|nominal|shows|showed|allows|measures|under|over|not|or|another|took|takes|gap|it's|its|that's)$/;
+const ABOUT = /^(?:about|only|just|nearly|around|to)$/;
 const PLURAL_BUT_NO_NOUN =
   /^(?:goes|says|reads|wants|this|less|across|plus|always|was|its|it's|perhaps|thus|towards|sometimes|yes|gets|makes|gives|shows|comes|takes|needs|unless|afterwards|besides|upwards|downwards|is|has|does|looks|sits|holds|works|runs|feels|means|seems|moves|stays|stops|starts|turns|pulls|that's|there's|he's|she's|what's|here's|let's)$/;
 
@@ -48,12 +51,13 @@ export function standingOf(tokens: readonly Token[], one: Candidate, speech: boo
   if (!one.decimal && /^(?:all|both|these|those|my|his|her|our|other|no|number|last|next|some)$/.test(word) && word === at(tokens, one.from - 1)) return 'no';
   if (!apart && AGAINST.test(word)) strong = true;
   const isWord = /^(?:.+['’]s|its|thats|theres|heres|whats)$/.test(word) && word !== "let's";
-  if (one.decimal || one.pair?.oh) return strong || isWord ? 'against' : 'reads';
+  const bit = one.about === true && at(tokens, one.to - 1) === 'bit';
+  if (one.decimal || one.pair?.oh || bit) return strong || isWord ? 'against' : 'reads';
   if (!follows && !speech) return strong && next?.kind === 'word' && one.value > 12 ? 'weak' : 'no';
   if (one.word && word === 'the' && Number.isInteger(one.value) && one.value < 13) return 'no';
-  if (/^(?:want|need|get|got|had|have|wanted|needed|buy|bought|make|made)$/.test(word) && /^(?:i|we|you|they|he|she|shall|will|'ll|i'll|we'll|i've|we've|i'd|we'd|to|who)$/.test(at(tokens, k - 1)) && !one.decimal && one.value < 13) return 'no';
+  if (/^(?:want|need|got|had|have|wanted|needed|buy|bought|make|made)$/.test(word) && /^(?:i|we|you|they|he|she|shall|will|'ll|i'll|we'll|i've|we've|i'd|we'd|to|who)$/.test(at(tokens, k - 1)) && !one.decimal && one.value < 13) return 'no';
   const small = one.word && one.value <= 4 && !one.fraction && !one.pair;
-  if (small) return strong && follows && !/^(?:a|an|the|one|of|and|to)$/.test(after) ? 'against' : 'no';
+  if (small) return STRICT.test(ABOUT.test(at(tokens, one.from - 1)) ? at(tokens, one.from - 2) : at(tokens, one.from - 1)) && follows && !/^(?:a|an|the|one|of|and|to)$/.test(after) ? 'against' : 'no';
   if (strong || isWord) return follows ? 'against' : 'reads';
   if (!apart && (READS.test(word) || /^[,/:=–—(|+-]$/.test(word))) return follows ? 'reads' : 'weak';
   return follows && (apart || one.value > 12) ? 'weak' : 'no';

@@ -4,8 +4,8 @@ import type { Leaning } from './leaning.ts';
 import { around, at, joins, type Token } from './tokens.ts';
 import { MONEY } from './unit-words.ts';
 
-const BEFORE = /^(?:cost|costs|costing|paid|pay|charged|price|priced|post|postage|freight|carriage|@|each|for|spent|total|totals|totalled|sold|asked|asking|wanted|delivery|duty|customs|fee|plus|\+|bill|bought|another|to|is|was|were|at|only|about|be|came|just|nearly|and|,|:|got|shipping|of|with|\()$/;
-const AFTER = /^(?:each|ea|apiece|post|posted|postage|freight|carriage|delivery|delivered|duty|the|for|from|a|all|incl|inclusive|plus|\+|and|per|pair|lot|shipping|odd|[.,;)]|so|to|customs|fee|p|on|at|in)?$/;
+const BEFORE = /^(?:cost|costs|costing|paid|pay|charged|price|priced|post|postage|freight|carriage|@|each|for|spent|total|totals|totalled|sold|asked|asking|wanted|delivery|duty|customs|fee|plus|\+|bill|bought|another|to|is|was|were|at|only|about|be|came|just|nearly|and|,|:|got|shipping|of|with|that's|thats|it's|its|comes|makes|\()$/;
+const AFTER = /^(?:each|ea|apiece|post|posted|postage|freight|carriage|delivery|delivered|duty|the|for|from|a|all|incl|inclusive|plus|\+|and|per|pair|lot|shipping|odd|[.,;)]|so|to|customs|fee|p|on|at|in|altogether|together|exactly|all|that|i|which|he|she|they|but)?$/;
 const PAYING =
   / (?:paid|pay|cost|costs|costing|price|priced|bought|buy|buying|post|postage|posted|charged|charge|bill|spent|spend|sold|selling|freight|carriage|delivered|delivery|total|shipping|cheap|ordered|order|ea|apiece|customs|duty|fee|refund|receipt|invoice|budget|money|worth|owe|owes|change|@) /;
 const MEASURE = / (?:mm|gauge|micrometer|mike|caliper|calliper|vernier|bore|clearance|play|gap|volts|thread|measures|measured|reads|torque|limit|diameter|pressure|bar|o'clock|half past|clock|evening|morning|wide|long|thick) /;
@@ -15,7 +15,7 @@ export function settleSums(tokens: readonly Token[], all: readonly Candidate[], 
   for (const [i, one] of all.entries()) {
     if (one.unit !== '' || one.fraction || one.value <= 0 || one.part !== undefined) continue;
     const beside = neighbour(tokens, all, i);
-    const currency = beside?.unit ?? leaning.money;
+    const currency = namedBehind(tokens, one) || (beside?.unit ?? leaning.money);
     if (!currency || !isSum(tokens, one, beside)) continue;
     one.unit = currency;
     one.shared = true;
@@ -27,6 +27,14 @@ export function settleSums(tokens: readonly Token[], all: readonly Candidate[], 
     }
   }
 }
+
+/** "31.20 to the mount people in pounds". */
+function namedBehind(tokens: readonly Token[], one: Candidate): string {
+  const found = / in (pounds|sterling|euros|dollars|crowns|yen|czech crowns)\b/.exec(around(tokens, one.to, one.to + 8))?.[1] ?? '';
+  return found === '' ? '' : (IN_WORDS[found] ?? '');
+}
+
+const IN_WORDS: Readonly<Record<string, string>> = { pounds: 'GBP', sterling: 'GBP', euros: 'EUR', dollars: 'USD', crowns: 'CZK', 'czech crowns': 'CZK', yen: 'JPY' };
 
 function neighbour(tokens: readonly Token[], all: readonly Candidate[], i: number): Candidate | undefined {
   const one = all[i];
@@ -49,7 +57,7 @@ function isSum(tokens: readonly Token[], one: Candidate, beside: Candidate | und
   const cents = /\.\d\d$/.test(one.digits) || (one.pair !== undefined && one.pair.low >= 5 && Number.isInteger(one.pair.low) && !one.pair.oh);
   const before = at(tokens, one.from - 1);
   const after = joins(tokens, one.to, 1) ? at(tokens, one.to) : '';
-  const near = around(tokens, one.from - 10, one.to + 7);
+  const near = around(tokens, one.from - 10, one.to + 9);
   if (MEASURE.test(around(tokens, one.from - 6, one.to + 5))) return false;
   const freight = /^(?:post|postage|freight|carriage|delivery|shipping|duty|customs)$/;
   const posted = freight.test(after) || (after === 'for' && [1, 2].some((k) => freight.test(at(tokens, one.to + k))));

@@ -1,12 +1,15 @@
 /** A bare number whose kind the words around tell: "ticks over at nine hundred", "the battery reads twelve point six". Never between two units of a kind. */
 import type { Candidate } from './figure.ts';
 import type { Leaning } from './leaning.ts';
-import { standingOf } from './standing.ts';
+import { isNumberName } from './number-names.ts';
+import { counts, standingOf } from './standing.ts';
 import { around, at, joins, type Token } from './tokens.ts';
 
 interface Topic {
   words: RegExp;
   reach: number;
+  /** The nearest words are enough, whatever figures stand further off. */
+  close?: true;
   unit: (one: Candidate, leaning: Leaning, near: string) => string;
 }
 
@@ -19,17 +22,20 @@ const TOPICS: readonly Topic[] = [
   {
     words: / (?:idle|idles|idling|tick over|ticks over|ticking over|tickover|ticks|revs|revving|rev|tacho|rev counter|r p m|screams|redline|slow running) /,
     reach: 16,
+    close: true,
     unit: (one) => (whole(one) && between(one, 300, 9000) && one.value % 10 === 0 ? 'rpm' : ''),
   },
   {
     words: / (?:battery|batteries|cell|charging|charge|charges|dynamo|regulator|voltmeter|multimeter|voltage|volts|cut out|cuts in|cranking|terminals) /,
     reach: 9,
+    close: true,
     unit: (one) => (one.decimal && between(one, 3, 16) ? 'V' : ''),
   },
   {
-    words: / (?:tyre|tyres|tire|tires|pumped|inflated|pressures) /,
+    words: / (?:tyre|tyres|tire|tires|pumped|inflated|pressures|tyre's|for the back|for the front|for the rear|for the rears|for the fronts) /,
     reach: 9,
-    unit: (one) => (one.decimal && between(one, 0.7, 4) ? 'bar' : ''),
+    close: true,
+    unit: (one, { psi }) => (one.decimal && between(one, 0.7, 4) ? 'bar' : psi && whole(one) && between(one, 8, 60) ? 'psi' : ''),
   },
   {
     words: / (?:torque|torqued|torque wrench|wrench set|done up|tightened|tighten|nipped) /,
@@ -42,8 +48,9 @@ const TOPICS: readonly Topic[] = [
     unit: (one, { pressure }) => (pressure === 'psi' && between(one, 40, 200) ? 'psi' : pressure === 'bar' && between(one, 3, 14) ? 'bar' : ''),
   },
   {
-    words: / (?:thermometer|temperature|degrees|oven) /,
+    words: / (?:thermometer|temperature|temperature's|temperatures|temp|oven|header|coolant|thermostat|stat) /,
     reach: 8,
+    close: true,
     unit: (one, { heat }) => (whole(one) && between(one, 15, 250) ? heat : ''),
   },
   { words: MEASURING, reach: 12, unit: lengthOf },
@@ -59,32 +66,34 @@ function lengthOf(one: Candidate, { metric, inches }: Leaning, near: string): st
 
 const GOES_BEHIND = /^ (?:on the (?:level|flat|clock|speedo|straight|dial)|indicated|flat out|downhill|uphill|up hill|down hill|at the (?:bottom|top)|in (?:top|third|second|first)|up the|down the|along the)/;
 const GOES_BEFORE = / (?:doing|reads|reading|showing|shows|showed|says|indicated|clocked|pulls it at|pulls|needle at|needle on|speed of|flat out at|flat out it's|average of|averaged|cruises at|cruise at|cruising at|settles at|sits at|holds|got to|reached|up to|under|over|past|between|and|at|to|about|about) $/;
-const DRIVING = / (?:speed|speedo|speedometer|gear|hill|road|lane|level|drive|driving|drove|flat out|needle|clock|climb|downhill|uphill|straight|cruise|cruises|cruising|motorway|bypass|throttle|overtook|overtaken|limit) /;
+const DRIVING = / (?:slowing|slow|slowed|speed|speedo|speedometer|gear|hill|road|lane|level|drive|driving|drove|flat out|needle|clock|climb|downhill|uphill|straight|cruise|cruises|cruising|motorway|bypass|throttle|overtook|overtaken|limit) /;
 
-export function settleTopics(tokens: readonly Token[], all: readonly Candidate[], leaning: Leaning): void {
-  const told = new Set<Candidate>();
+/** `close` looks at the nearest words alone: what they tell goes before any figure further off. */
+export function settleTopics(tokens: readonly Token[], all: readonly Candidate[], leaning: Leaning, close: boolean): void {
   for (const one of all) {
     if (one.unit !== '') continue;
-    const unit = bareUnit(tokens, one, leaning);
+    const unit = bareUnit(tokens, one, leaning, close);
     if (unit === '') continue;
     one.unit = unit;
     one.shared = true;
     one.carried = true;
-    told.add(one);
   }
 }
 
-function bareUnit(tokens: readonly Token[], one: Candidate, leaning: Leaning): string {
-  const after = joins(tokens, one.to, 1) ? at(tokens, one.to) : '';
+function bareUnit(tokens: readonly Token[], one: Candidate, leaning: Leaning, close: boolean): string {
   if (one.fraction || one.part !== undefined) return '';
-  if (!one.word && /^0\.0\d\d$/.test(one.digits) && !leaning.metric) return 'in';
+  if (!close && !one.word && /^0\.0\d\d$/.test(one.digits) && !leaning.metric) return 'in';
+  if (one.value < 0 && one.word && whole(one) && one.value > -40 && leaning.heat !== 'degF' && /^ (?:it's|its|was|is|at|of|to|about|down to|nearly|hit|showed|said|,) $/.test(around(tokens, one.from - 1, one.from))) return 'degC';
+  if (sizeOf(tokens, one)) return leaning.metric && !leaning.inches ? 'mm' : '';
   const speed = leaning.speed && whole(one) && between(one, 8, 90) ? speedOf(tokens, one) : false;
   if (speed) return leaning.speed;
   const beside = lengthBeside(tokens, one);
   if (beside && leaning.metric && !leaning.inches && between(one, 0.01, 3000)) return 'mm';
   if (standingOf(tokens, one, true) === 'no') return '';
   for (const topic of TOPICS) {
-    const near = around(tokens, one.from - topic.reach, one.to + Math.ceil(topic.reach / 2));
+    if (close && !topic.close) continue;
+    const reach = close ? Math.min(7, topic.reach) : topic.reach;
+    const near = around(tokens, one.from - reach, one.to + (close ? 2 : Math.ceil(reach / 2)));
     if (!topic.words.test(near)) continue;
     const unit = topic.unit(one, leaning, near);
     if (unit !== '') return unit;
@@ -99,10 +108,20 @@ const LENGTH = /^(?:gap|gaps|play|travel|clearance|sag|stroke|bore|diameter|widt
 function lengthBeside(tokens: readonly Token[], one: Candidate): boolean {
   const after = joins(tokens, one.to, 1) ? at(tokens, one.to) : '';
   if (ACROSS.test(after) && !(one.word && one.value <= 4)) return !/^(?:bolts?|the|of)$/.test(at(tokens, one.to + 1)) || after === 'across';
-  if (standingOf(tokens, one, false) === 'no') return false;
+  if (counts(tokens, one)) return false;
   let k = one.from - 1;
   for (let steps = 0; steps < 3 && /^(?:is|of|was|now|at|about|=|:|to|just|only|the|'s|nearly|it)$/.test(at(tokens, k)); steps++) k -= 1;
   return LENGTH.test(at(tokens, k)) && joins(tokens, one.from, 1);
+}
+
+/** "a plate 60 by 90", "a hole 15 x 40"; a seal's or a bearing's three numbers are its name. */
+function sizeOf(tokens: readonly Token[], one: Candidate): boolean {
+  if (!(between(one, 5, 3000) && !one.fraction)) return false;
+  const times = (k: number): boolean => /^(?:x|×|by)$/.test(at(tokens, k));
+  const number = (k: number): boolean => tokens[k]?.kind === 'number' || isNumberName(at(tokens, k)) || at(tokens, k) === 'a';
+  const [before, after] = [times(one.from - 1) && number(one.from - 2), times(one.to) && number(one.to + 1)];
+  if (before === after && before) return false;
+  return (before || after) && !/ (?:seal|seals|bearing|bearings|o-ring|ring|rings|tyre|tyres|belt|bolt|bolts|screws?|m|studs?|bush) /.test(around(tokens, one.from - 10, one.to + 8));
 }
 
 /** "four bolts": a noun behind a whole number is counted by it. */
@@ -115,8 +134,8 @@ function counted(tokens: readonly Token[], one: Candidate): boolean {
 function speedOf(tokens: readonly Token[], one: Candidate): boolean {
   const behind = around(tokens, one.to, one.to + 3);
   const before = around(tokens, one.from - 3, one.from);
-  if (!DRIVING.test(around(tokens, one.from - 14, one.to + 14))) return false;
+  if (!DRIVING.test(around(tokens, one.from - 22, one.to + 14))) return false;
   if (GOES_BEHIND.test(behind)) return true;
   if (counted(tokens, one)) return false;
-  return / (?:doing|do|does|speed of|flat out at|average of|averaged|cruises at|cruising at|clocked|speedo says|speedo reads|speedo shows|needle at|needle on|clock says|clock shows|it shows|it showed) (?:about |nearly |a )?$/.test(before) || (GOES_BEFORE.test(before) && /^ (?:at the|and|on|so|indicated|which|it|in|but|then|now|with|i)? ?/.test(behind) && / (?:speedo|speedometer|needle|flat out|km|mph|indicated|average) /.test(around(tokens, one.from - 14, one.to + 10)));
+  return / (?:doing|do|does|speed of|flat out at|average of|averaged|slowing down to|slow down to|slowed to|slowed down to|cruises at|cruising at|clocked|speedo says|speedo reads|speedo shows|needle at|needle on|clock says|clock shows|it shows|it showed) (?:about |nearly |a )?$/.test(before) || (GOES_BEFORE.test(before) && /^ (?:at the|and|on|so|indicated|which|it|in|but|then|now|with|i)? ?/.test(behind) && / (?:speedo|speedometer|needle|flat out|km|mph|indicated|average) /.test(around(tokens, one.from - 14, one.to + 10)));
 }

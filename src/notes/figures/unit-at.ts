@@ -93,8 +93,8 @@ function fits(tokens: readonly Token[], i: number, to: number, form: Form, read:
     return !NOT_IN.test(after) && !(tokens[to]?.kind === 'number' && !read.decimal) && (read.decimal || !/^(?:\p{L}{2,})$/u.test(after) || IN_WHAT.test(after));
   }
   if (/^["″”]$/.test(word)) return tokens[i]?.gap === 0 && (read.value < 100 || read.fraction === true);
-  if (/^mins?$/.test(word)) return !(tokens[to]?.kind === 'number' && tokens[to]?.gap === 1) && !(word === 'min' && read.decimal && /^[.,;)]?$/.test(after) && !joins(tokens, to, 1) === false && read.value < 1);
-  if (word === 'c' && !joins(tokens, i) && /^\p{L}/u.test(after) && !/^(?:in|at|and|or|for|on|to|with|water|when|oil|outside|but|then|it|is|max|min|oven|under|over)$/.test(after)) return false;
+  if (word === 'min') return !(tokens[to]?.kind === 'number' && (read.decimal || /[.,]/.test(after)));
+  if (word === 'c' && !joins(tokens, i)) return !/^(?:clip|clips|clamp|clamps|spanner|spanners|washer|washers|section)$/.test(after);
   if (word === 's' && joins(tokens, i)) return !(read.value >= 10 && read.value % 10 === 0 && /^(?:the|early|late|mid)$/.test(at(tokens, read.from - 1))) && !(read.value >= 1900 && read.value < 2100);
   if (form.unit === 'teeth') return read.about !== true;
   if (/^crowns?$/.test(word)) return !/^(?:wheel|gear|nut|cap|and)$/.test(after) || word === 'crowns';

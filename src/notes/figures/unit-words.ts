@@ -103,7 +103,6 @@ export const UNIT_WORDS: Readonly<Record<string, string>> = {
   turn: 'turn~, revolution~, full rotation~',
   teeth: 'tooth, teeth, #t sprocket, =t',
   Shore: 'shore, shore a, degrees shore',
-  click: 'click~, notches, notch',
   EUR: 'eur, euro~, €, =e',
   GBP: 'gbp, quid, sterling, £, pound~ sterling, pounds stg',
   USD: 'usd, dollar~, buck~, $, us dollar~, american dollar~, us $',

@@ -1,6 +1,6 @@
 /** A unit's word that stands for several things, told by the words around; empty where they do not tell. */
 import type { Candidate } from './figure.ts';
-import { around, type Token } from './tokens.ts';
+import { around, at, type Token } from './tokens.ts';
 
 const FLUID =
   / (?:oil|oils|fluid|petrol|fuel|water|coolant|antifreeze|paraffin|solution|poured?|pouring|fill|filled|filling|syringe|syringed|drained|bottle|jug|squirt|thinners|mixture|mix|gas|diesel|acid|atf|brew|spirit|dot|bled|top up|topped|tank|carton|tin of|came out|level|threw|spilled|spilt|leaked|header|expansion|reservoir|sump) /;
@@ -35,25 +35,36 @@ export function whichDegrees(tokens: readonly Token[], one: Candidate, fahrenhei
   return fahrenheit ? (one.value > 45 ? '' : '') : 'degC';
 }
 
-const WEIGHT = / (?:weigh|weighs|weighed|weight|weighing|scales|mass|spring balance|lump hammer) /;
-const HEAVY = / (?:heavy|heavier|lift|lifts|lifted|hammer|lump|load|loaded|carries|ballast|nails|of) /;
-const PRESSURE = / (?:tyre|tyres|pressure|pressures|compression|pumped|pump|inflate|inflated|inflating|air|gauge|compressor|boost|psi|valve|bead) /;
-const TORQUE = / (?:torque|torqued|wrench|tighten|tightened|tight|done up|pulled up|nipped) /;
-const PAID =
-  / (?:paid|pay|cost|costs|costing|price|priced|bought|buy|post|postage|posted|each|charged|bill|quid|spent|spend|sold|worth|owe|owes|freight|carriage|delivered|delivery|cheap|cheaper|the pair|the lot|the set|came to|total|plus|fee|duty|refund|asking|pence|fitted|carriage) /;
+const words = (list: string): ReadonlySet<string> => new Set(list.split(' '));
+const WEIGHT = words('weigh weighs weighed weight weighing scales scale mass lump hammer');
+const HEAVY = words('heavy heavier lift lifts lifted load loaded carries ballast nails');
+const PRESSURE = words('tyre tyres tire tires pressure pressures compression pumped pump inflate inflated inflating air gauge compressor boost psi valve valves bead');
+const TORQUE = words('torque torqued wrench tighten tightened nipped');
+const PAID = words(
+  'paid pay cost costs costing price priced bought buy postage posted each charged bill quid spent spend sold worth owe owes freight carriage delivered delivery cheap cheaper pair total plus fee duty refund asking pence fitted apiece lot set ea deposit scrap bargain invoice receipt tax vat',
+);
 
-/** "pounds" of money, of mass, or short for a pressure or a torque: the nearest word tells, else money; in a text that measures pressure in psi, pressure. */
+/** How many words off the nearest of a set stands. */
+function wordsOff(tokens: readonly Token[], one: Candidate, set: ReadonlySet<string>): number {
+  for (let far = 1; far <= 14; far++)
+    if (set.has(at(tokens, one.from - far)) || set.has(at(tokens, one.to + far - 1))) return far;
+  return Number.POSITIVE_INFINITY;
+}
+
+/** "pounds" of money, of mass, or short for a pressure; the nearest word tells, else money. Empty where a torque is meant, whose arm nobody said. */
 export function whichPounds(tokens: readonly Token[], one: Candidate, psi: boolean): string {
-  if (/^(?: for| paid| cost)/.test(around(tokens, one.from - 1, one.from)) && !PRESSURE.test(around(tokens, one.from - 3, one.to + 3))) return 'GBP';
-  if (/^ of (?!the |it |this |that )/.test(around(tokens, one.to, one.to + 2))) return 'lb';
-  for (const reach of [2, 4, 8, 14]) {
-    const near = around(tokens, one.from - reach, one.to + reach);
-    if (WEIGHT.test(near)) return 'lb';
-    if (PAID.test(near)) return 'GBP';
-    if (HEAVY.test(near) && reach < 5) return 'lb';
-    if (psi && PRESSURE.test(near)) return 'psi';
-    if (PRESSURE.test(near) && reach < 8) return 'psi';
-    if (TORQUE.test(near) && reach < 8) return '';
-  }
-  return 'GBP';
+  const before = at(tokens, one.from - 1);
+  const pressure = wordsOff(tokens, one, PRESSURE);
+  if (/^(?:for|paid|cost)$/.test(before) && pressure > 3) return 'GBP';
+  if (at(tokens, one.to) === 'of' && !/^(?:the|it|this|that)$/.test(at(tokens, one.to + 1))) return pressure < 4 || /^(?:air|pressure|boost)$/.test(at(tokens, one.to + 1)) ? 'psi' : 'lb';
+  if (psi && / in (?:it|there|them|that|the) /.test(around(tokens, one.to, one.to + 4))) return 'psi';
+  const near = [
+    ['lb', wordsOff(tokens, one, WEIGHT)],
+    ['GBP', wordsOff(tokens, one, PAID)],
+    ['psi', pressure <= (psi ? 14 : 6) ? pressure : Number.POSITIVE_INFINITY],
+    ['lb', wordsOff(tokens, one, HEAVY) <= 4 ? wordsOff(tokens, one, HEAVY) + 2 : Number.POSITIVE_INFINITY],
+    ['', wordsOff(tokens, one, TORQUE)],
+  ] as const;
+  const [unit, far] = near.reduce((a, b) => (b[1] < a[1] ? b : a));
+  return far === Number.POSITIVE_INFINITY ? 'GBP' : unit;
 }
