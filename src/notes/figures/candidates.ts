@@ -44,7 +44,7 @@ function candidateAt(tokens: readonly Token[], i: number, written: (token: Token
 function signed(tokens: readonly Token[], read: Reading): Reading {
   const before = tokens[read.from - 1];
   if (!before || !joins(tokens, read.from, 1)) return read;
-  const sign = /^[-−–]$/.test(before.text) && joins(tokens, read.from) && !joins(tokens, read.from - 1) && before.gap !== 3 && !/^\d/.test(at(tokens, read.from - 2));
+  const sign = /^[-−–]$/.test(before.text) && joins(tokens, read.from) && (read.from === 1 || !joins(tokens, read.from - 1) || at(tokens, read.from - 2) === '(') && before.gap !== 3 && !/^\d/.test(at(tokens, read.from - 2));
   const lined = sign && before.gap === 2;
   if ((!sign || lined) && before.text !== 'minus') return read;
   if (before.text === 'minus' && /^(?:plus|or)$/.test(at(tokens, read.from - 2))) return read;

@@ -47,6 +47,7 @@ export function shareForward(tokens: readonly Token[], all: readonly Candidate[]
 
 function isRow(tokens: readonly Token[], a: Candidate, b: Candidate, words: string): boolean {
   const before = at(tokens, a.from - 1);
+  if (/^(?:±|plus (?:or )?minus|\+ \/ -|\+ -)$/.test(words)) return true;
   const strict = /^(?:to|or|-|–|—|\/|till|until|through|about to|up to|or (?:maybe|perhaps|even|about|possibly|sometimes)|to (?:about|maybe|nearly|perhaps))$/.test(words);
   if (a.from > 0 && words === '') return a.word && b.word && !a.decimal && b.value > a.value && b.value <= a.value * 3 && Number.isInteger(a.value) && !/^(?:the|of|all)$/.test(before) && a.value > 1;
   if (words === '/' && a.fraction) return false;

@@ -10,7 +10,7 @@ export const UNIT_WORDS: Readonly<Record<string, string>> = {
   m: '#!m, metre~, meter~, =mtr~',
   km: 'km, kms, kilometre~, kilometer~, klick~',
   um: 'µm, μm, #um, micron~, micrometres, micrometers',
-  thou: 'thou, thous, thousandth~ of an inch',
+  thou: 'thou, thous',
   in: 'inch, inches, #in, #ins, #", #″, #”',
   ft: 'ft, foot, feet',
   yd: 'yd~, yard~',
