@@ -78,8 +78,11 @@ function stampedOf(text: string): Spoken[] {
     if (from !== undefined && line.slice(lead).trim() !== '')
       out.push({ from, until: from + BREATH_s, text: line.slice(lead), at: at + lead });
   }
-  return out.map((one, i) => {
-    const next = out.slice(i + 1).find((later) => later.from > one.from);
-    return next ? { ...one, until: Math.min(one.until, next.from) } : one;
-  });
+  let next = Number.POSITIVE_INFINITY;
+  for (const [i, one] of [...out.entries()].reverse()) {
+    const after = out[i + 1];
+    if (after && after.from > one.from) next = after.from;
+    if (next > one.from) one.until = Math.min(one.until, next);
+  }
+  return out;
 }

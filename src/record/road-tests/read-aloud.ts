@@ -1,3 +1,4 @@
+import { bisectRight } from 'd3-array';
 import { readSpoken, type Spoken } from '../captions.ts';
 import type { Report } from '../report-to.ts';
 import type { Lines } from '../text/lines.ts';
@@ -26,20 +27,22 @@ export function readAloud(lines: Lines, report: Report): PointsText {
 /** A figure that is said again in one breath is one point, with all that was said of it. */
 function saidOnce(points: readonly ReadPoint[]): ReadPoint[] {
   const out: ReadPoint[] = [];
+  /** Of the same line of words. */
+  let breath: { time_s: number | undefined; byValue: Map<number, number[]> } | undefined;
   for (const one of points) {
-    const at = out.findIndex(
-      (before) =>
-        before.time_s === one.time_s &&
-        before.value === one.value &&
-        (before.unit ?? one.unit) === (one.unit ?? before.unit) &&
-        (before.slope ?? one.slope) === (one.slope ?? before.slope),
-    );
-    const before = out[at];
-    if (before) out[at] = { ...one, ...before };
-    else out.push(one);
+    if (breath?.time_s !== one.time_s || !breath) breath = { time_s: one.time_s, byValue: new Map() };
+    const same = breath.byValue.get(one.value) ?? [];
+    const at = same.find((index) => agrees(out[index], one));
+    if (at === undefined) breath.byValue.set(one.value, [...same, out.push(one) - 1]);
+    else out[at] = { ...one, ...out[at] };
   }
   return out;
 }
+
+const agrees = (a: ReadPoint | undefined, b: ReadPoint) =>
+  a !== undefined &&
+  (a.unit ?? b.unit) === (b.unit ?? a.unit) &&
+  (a.slope ?? b.slope) === (b.slope ?? a.slope);
 
 /** Lines as one running text, so that a sentence may go over several; and the line that an offset of it lies in. */
 function oneText(spoken: readonly Spoken[]) {
@@ -52,7 +55,7 @@ function oneText(spoken: readonly Spoken[]) {
     text += one.text;
   }
   const lineAt = (offset: number) => {
-    const i = starts.findLastIndex((start) => start <= offset);
+    const i = bisectRight(starts, offset) - 1;
     return { line: spoken[i], offset: offset - (starts[i] ?? 0) };
   };
   return { text, lineAt };

@@ -60,7 +60,8 @@ const LEAST_BARE = 8;
 /** Every speed of a stretch of speech that is read off an instrument, in order. Sentences end at . ! ? … and at line breaks twice. */
 export function spokenSpeeds(text: string): SpokenSpeed[] {
   const out: SpokenSpeed[] = [];
-  for (const sentence of pieces(text, /[.!?…]+(?=\s|$)|;|\n\n/g)) out.push(...ofSentence(text, sentence));
+  for (const sentence of pieces(text, /[.!?…]+(?=\s|$)|;|\n\n/g))
+    for (const part of inReach(text, sentence)) out.push(...ofSentence(text, part));
   return out.flatMap((one, i): SpokenSpeed[] => {
     const [before, next] = [out[i - 1], out[i + 1]];
     if (next && takenBack(text.slice(one.end, next.start))) return [];
@@ -72,9 +73,26 @@ export function spokenSpeeds(text: string): SpokenSpeed[] {
 
 /** "Forty-four, no, forty-five": the words between two figures that take the first one back. */
 const takenBack = (between: string) =>
+  between.length <= NEAR &&
   /(?:^|[,.;…])\s*(?:uphill|downhill|on the level|level)?[\s,.]*\b(?:no|sorry|i mean|correction|make that)\b[\s,.:]*(?:it (?:shows|says|reads)\s*)?$/i.test(
     between,
   );
+
+/** Speech without a full stop is taken in parts of a length that a breath may have. */
+const LONGEST = 1200;
+/** Characters before and behind a figure that say what it is. */
+const NEAR = 80;
+
+function inReach(text: string, { start, end }: Piece): Piece[] {
+  const out: Piece[] = [];
+  for (let at = start; at < end; ) {
+    const blank = text.lastIndexOf(' ', at + LONGEST);
+    const stop = at + LONGEST >= end ? end : blank > at ? blank : at + LONGEST;
+    out.push({ start: at, end: stop });
+    at = stop;
+  }
+  return out;
+}
 
 interface Piece {
   start: number;
@@ -143,7 +161,11 @@ function figuresOf(text: string, clause: Piece, others: boolean): SpokenSpeed[] 
   if (NOT_READ.test(words)) return [];
   return [...words.matchAll(FIGURE)].flatMap((found): SpokenSpeed[] => {
     const [whole, digits, said] = found;
-    const [before, after] = [words.slice(0, found.index), words.slice(found.index + whole.length)];
+    const end = found.index + whole.length;
+    const [before, after] = [
+      words.slice(Math.max(0, found.index - NEAR), found.index),
+      words.slice(end, end + NEAR),
+    ];
     const value = digits === undefined ? spokenValue(said ?? '') : Number(digits.replace(',', '.'));
     const unit = UNIT.exec(after);
     const start = clause.start + found.index;

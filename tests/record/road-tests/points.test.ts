@@ -4,8 +4,11 @@ import { clockWords, correctionWords, rightAs } from '../../../src/components/ro
 import { runCharts } from '../../../src/components/road-tests/run-charts.ts';
 import { asPublished } from '../../../src/record/publish.ts';
 import { readSeries } from '../../../src/record/read-series.ts';
+import { Report } from '../../../src/record/report-to.ts';
+import { readAloud } from '../../../src/record/road-tests/read-aloud.ts';
 import { putRight } from '../../../src/record/road-tests/speedometer.ts';
 import { spokenSpeeds } from '../../../src/record/road-tests/spoken-speed.ts';
+import { Lines } from '../../../src/record/text/lines.ts';
 import { madeSeries } from '../made.ts';
 
 const heard = (words: string) =>
@@ -239,4 +242,20 @@ test.each([
 
 test('Times are written as a clock, without an odd sixty', () => {
   expect([0, 12.5, 59.6, 65].map(clockWords)).toEqual(['0:00', '0:13', '1:00', '1:05']);
+});
+
+test('A million characters of speech, or of nothing like it, are read within three seconds', () => {
+  for (const text of [
+    `[0:01] ${'forty five '.repeat(90_000)}`,
+    `[0:01] ${'and the hill goes up and the '.repeat(35_000)}`,
+    `[0:01] it shows${' '.repeat(1e6)}x`,
+    `[0:01] ${'4'.repeat(1e6)}`,
+    `[0:01] ${'no . , '.repeat(140_000)}`,
+    `WEBVTT\n\n00:01.000 --> 00:02.000\n${'<b'.repeat(500_000)}`,
+    Array.from({ length: 20_000 }, () => '[0:01] it shows forty-five on the level and').join('\n'),
+  ]) {
+    const before = performance.now();
+    readAloud(new Lines('content/road-tests/a.txt', text), new Report());
+    expect(performance.now() - before, text.slice(0, 40)).toBeLessThan(3000);
+  }
 });
