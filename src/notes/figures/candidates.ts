@@ -6,13 +6,18 @@ import { limitOf, roughly } from './limits.ts';
 import { currencyBefore, measuresOn, withCoins } from './money.ts';
 import { countsOrNames, isNaming, isPartOfName, shapeEnd } from './not-measured.ts';
 import { andPartAt } from './part-words.ts';
+import { isCounted } from './rows.ts';
 import { inFull, saidAt, withWords } from './said.ts';
 import { at, joins, type Token } from './tokens.ts';
 import { unitAfter } from './unit-at.ts';
 import { MONEY } from './unit-words.ts';
 import { belowHundred } from './whole-words.ts';
 
-export function candidatesOf(tokens: readonly Token[], written: (token: Token) => string, comma: Comma): Candidate[] {
+export function candidatesOf(
+  tokens: readonly Token[],
+  written: (token: Token) => string,
+  comma: Comma,
+): Candidate[] {
   const out: Candidate[] = [];
   for (let i = 0; i < tokens.length; ) {
     const past = shapeEnd(tokens, i);
@@ -27,7 +32,13 @@ export function candidatesOf(tokens: readonly Token[], written: (token: Token) =
   return out;
 }
 
-function candidateAt(tokens: readonly Token[], i: number, written: (token: Token) => string, comma: Comma, last: Candidate | undefined): Candidate[] {
+function candidateAt(
+  tokens: readonly Token[],
+  i: number,
+  written: (token: Token) => string,
+  comma: Comma,
+  last: Candidate | undefined,
+): Candidate[] {
   const token = tokens[i];
   if (!token) return [];
   if (token.kind === 'number' && isPartOfName(tokens, i)) return [];
@@ -44,14 +55,24 @@ function candidateAt(tokens: readonly Token[], i: number, written: (token: Token
 function signed(tokens: readonly Token[], read: Reading): Reading {
   const before = tokens[read.from - 1];
   if (!before || !joins(tokens, read.from, 1)) return read;
-  const sign = /^[-−–]$/.test(before.text) && joins(tokens, read.from) && (read.from === 1 || !joins(tokens, read.from - 1) || at(tokens, read.from - 2) === '(') && before.gap !== 3 && !/^\d/.test(at(tokens, read.from - 2));
+  const sign =
+    /^[-−–]$/.test(before.text) &&
+    joins(tokens, read.from) &&
+    (read.from === 1 || !joins(tokens, read.from - 1) || at(tokens, read.from - 2) === '(') &&
+    before.gap !== 3 &&
+    !/^\d/.test(at(tokens, read.from - 2));
   const lined = sign && before.gap === 2;
   if ((!sign || lined) && before.text !== 'minus') return read;
   if (before.text === 'minus' && /^(?:plus|or)$/.test(at(tokens, read.from - 2))) return read;
   return { ...read, from: read.from - 1, value: -read.value, digits: `-${read.digits}` };
 }
 
-function withUnit(tokens: readonly Token[], read: Reading, written: (token: Token) => string, last: Candidate | undefined): Candidate[] {
+function withUnit(
+  tokens: readonly Token[],
+  read: Reading,
+  written: (token: Token) => string,
+  last: Candidate | undefined,
+): Candidate[] {
   const money = currencyBefore(tokens, read.from, last);
   if (money) {
     const [only] = paired({ ...read, ...span(tokens, money.from, read.to), unit: money.unit });
@@ -62,12 +83,25 @@ function withUnit(tokens: readonly Token[], read: Reading, written: (token: Toke
     const bare = countsOrNames(tokens, read) ? NONE : '';
     return [marked(tokens, { ...read, ...span(tokens, read.from, read.to), unit: bare })];
   }
-  if (!read.word && Number.isInteger(read.value) && unit.to === read.to + 1 && at(tokens, read.to).length === 1 && !joins(tokens, read.to) && isNaming(tokens, read.from))
+  if (
+    !read.word &&
+    Number.isInteger(read.value) &&
+    unit.to === read.to + 1 &&
+    at(tokens, read.to).length === 1 &&
+    !joins(tokens, read.to) &&
+    isNaming(tokens, read.from, read.value)
+  )
     return [marked(tokens, { ...read, ...span(tokens, read.from, read.to), unit: NONE })];
-  const found = paired({ ...read, ...span(tokens, read.from, unit.to), to: unit.to, unit: unit.unit });
+  const found = paired(
+    { ...read, ...span(tokens, read.from, unit.to), to: unit.to, unit: unit.unit },
+    isCounted(at(tokens, unit.to)),
+  );
   const whole = found.at(-1);
   if (!whole) return [];
-  const final = MONEY.has(whole.unit) && whole.value < 0 ? { ...whole, value: -whole.value, digits: whole.digits.slice(1) } : whole;
+  const final =
+    MONEY.has(whole.unit) && whole.value < 0
+      ? { ...whole, value: -whole.value, digits: whole.digits.slice(1) }
+      : whole;
   const split = found[0];
   if (found.length > 1 && split?.pair) {
     const { highTo } = split.pair;
@@ -81,7 +115,8 @@ function withUnit(tokens: readonly Token[], read: Reading, written: (token: Toke
   return [marked(tokens, withCoins(tokens, withTail(tokens, final)))];
 }
 
-const lowFrom = (tokens: readonly Token[], highTo: number): number => (at(tokens, highTo) === '-' ? highTo + 1 : highTo);
+const lowFrom = (tokens: readonly Token[], highTo: number): number =>
+  at(tokens, highTo) === '-' ? highTo + 1 : highTo;
 
 const span = (tokens: readonly Token[], from: number, to: number): { start: number; end: number } => ({
   start: tokens[from]?.start ?? 0,
@@ -89,14 +124,20 @@ const span = (tokens: readonly Token[], from: number, to: number): { start: numb
 });
 
 /** What "two fifty", "twelve ninety-five" or "fifty four oh five" comes to in its unit; two figures where it can be no one number. */
-function paired(one: Candidate): Candidate[] {
+function paired(one: Candidate, counted = false): Candidate[] {
   if (!one.pair) return [one];
   const { high, low, oh } = one.pair;
   const { pair: _p, ...plain } = one;
-  const decimals = { ...plain, value: high + low / 100, digits: (high + low / 100).toFixed(2), decimal: true };
+  const decimals = {
+    ...plain,
+    value: high + low / 100,
+    digits: (high + low / 100).toFixed(2),
+    decimal: true,
+  };
   if (/^(?:JPY|CZK|HUF)$/.test(one.unit) && high < 10) return [plain];
   if (MONEY.has(one.unit) || /^(?:pounds|pence|cents)\?$/.test(one.unit)) return [decimals];
-  if (high < 10 && (!oh || low < 10)) return [plain];
+  // "six ten mil bolts" are six of a size
+  if (high < 10 && !(counted && high > 1 && low < 20 && one.unit !== 'rpm')) return [plain];
   if (oh && /^(?:mm|mil\?|in|V|A|bar)$/.test(one.unit)) return [decimals];
   if (one.unit === 'rpm' || (oh && one.unit !== '')) return [plain];
   return [
@@ -112,7 +153,14 @@ function withTail(tokens: readonly Token[], one: Candidate): Candidate {
   if (!tail) return one.unit === 'm' ? withCentimetres(tokens, one) : one;
   if (tail.size === 0) return { ...one, about: true };
   const value = one.value + tail.add;
-  return { ...one, to: tail.to, end: tokens[tail.to - 1]?.end ?? one.end, value, digits: inFull(value), fraction: true };
+  return {
+    ...one,
+    to: tail.to,
+    end: tokens[tail.to - 1]?.end ?? one.end,
+    value,
+    digits: inFull(value),
+    fraction: true,
+  };
 }
 
 /** "one metre twenty". */
@@ -120,7 +168,14 @@ function withCentimetres(tokens: readonly Token[], one: Candidate): Candidate {
   const low = one.word && joins(tokens, one.to, 1) ? belowHundred(tokens, one.to) : undefined;
   if (!low || low.value < 10 || low.value % 5 !== 0 || measuresOn(tokens, low.to)) return one;
   const value = one.value + low.value / 100;
-  return { ...one, to: low.to, end: tokens[low.to - 1]?.end ?? one.end, value, digits: inFull(value), decimal: true };
+  return {
+    ...one,
+    to: low.to,
+    end: tokens[low.to - 1]?.end ?? one.end,
+    value,
+    digits: inFull(value),
+    decimal: true,
+  };
 }
 
 function marked(tokens: readonly Token[], one: Candidate): Candidate {

@@ -27,7 +27,10 @@ export function carryUnits(tokens: readonly Token[], all: readonly Candidate[]):
     const run = inRun(all, i);
     const standing = run && !counts(tokens, one) ? 'against' : standingOf(tokens, one, speech);
     if (standing === 'no') continue;
-    const source = nearest(tokens, all, i, standing, run) ?? headed(tokens, named, firstName, one, standing) ?? likeAnywhere(all, i, standing);
+    const source =
+      nearest(tokens, all, i, standing, run) ??
+      headed(tokens, named, firstName, one, standing) ??
+      likeAnywhere(all, i, standing);
     if (!source) continue;
     take(one, source);
   }
@@ -57,14 +60,21 @@ function settlePair(one: Candidate, beside: number): void {
 /** Fewer than one stop to thirty words: nobody wrote stops. */
 function unstopped(tokens: readonly Token[]): boolean {
   let stops = 0;
-  for (const { kind, text } of tokens) if (kind === 'sign' && /^[.,;!?]$/.test(text)) stops += 1;
+  for (const { kind, text } of tokens) if (kind === 'sign' && '.,;!?'.includes(text)) stops += 1;
   return stops * 30 < tokens.length;
 }
 
 /** Numbers in a row, each like the next, are readings: "sixty eight seventy two eighty". */
 function inRun(all: readonly Candidate[], i: number): boolean {
   const like = (a: Candidate | undefined, b: Candidate | undefined): boolean =>
-    a !== undefined && b !== undefined && a.to === b.from && !a.pair && !b.pair && a.value > 9 && a.value / b.value < 1.6 && b.value / a.value < 1.6;
+    a !== undefined &&
+    b !== undefined &&
+    a.to === b.from &&
+    !a.pair &&
+    !b.pair &&
+    a.value > 9 &&
+    a.value / b.value < 1.6 &&
+    b.value / a.value < 1.6;
   const [x, y] = [like(all[i - 1], all[i]), like(all[i], all[i + 1])];
   return x || y;
 }
@@ -72,7 +82,13 @@ function inRun(all: readonly Candidate[], i: number): boolean {
 const REACH: Readonly<Record<Standing, number>> = { no: 0, weak: 8, reads: 26, against: 40 };
 
 /** The figure that costs least: distance in words, stretched by unlike size. */
-function nearest(tokens: readonly Token[], all: readonly Candidate[], i: number, standing: Standing, run: boolean): Source | undefined {
+function nearest(
+  tokens: readonly Token[],
+  all: readonly Candidate[],
+  i: number,
+  standing: Standing,
+  run: boolean,
+): Source | undefined {
   const one = all[i];
   if (!one) return undefined;
   const reach = run ? 60 : one.decimal ? 48 : REACH[standing];
@@ -101,15 +117,23 @@ function costOf(one: Candidate, other: Candidate, standing: Standing, far: numbe
   if (!known(other) || !LENT.test(other.unit)) return Number.POSITIVE_INFINITY;
   const own = OWN.test(other.unit);
   const near = one.decimal && other.decimal && far < 14;
-  if (one.fraction && one.word && one.value < 1 && !/^(?:turn|in|L|pt)$/.test(other.unit)) return Number.POSITIVE_INFINITY;
-  if (own && ((standing !== 'against' && !near) || one.pair || one.decimal !== other.decimal && /^(?:teeth|click|s|min|h|week|day)$/.test(other.unit))) return Number.POSITIVE_INFINITY;
+  if (one.fraction && one.word && one.value < 1 && !/^(?:turn|in|L|pt)$/.test(other.unit))
+    return Number.POSITIVE_INFINITY;
+  if (
+    own &&
+    ((standing !== 'against' && !near) ||
+      one.pair ||
+      (one.decimal !== other.decimal && /^(?:teeth|click|s|min|h|week|day)$/.test(other.unit)))
+  )
+    return Number.POSITIVE_INFINITY;
   const size = lendsPart(one, other) ? other.value * (other.part ?? 1) : other.value;
   const value = one.pair ? closest(one, size) : one.value;
   const unlike = Math.abs(Math.log(Math.abs(value / size)));
   const most = one.decimal ? 1.8 : standing === 'against' ? 1.5 : 1;
   if (!(unlike <= most)) return Number.POSITIVE_INFINITY;
   const places = one.digits.split('.')[1]?.length ?? 0;
-  if (one.decimal && /^(?:rpm|teeth|psi|km\/h|mph)$/.test(other.unit) && places > 1) return Number.POSITIVE_INFINITY;
+  if (one.decimal && /^(?:rpm|teeth|psi|km\/h|mph)$/.test(other.unit) && places > 1)
+    return Number.POSITIVE_INFINITY;
   let cost = far * (0.7 + unlike);
   if (own) cost *= /^(?:another|or|than|took|takes|nearer|not|stamped)$/.test(before) ? 1 : 3;
   if (/^(?:N m|lbf ft|lbf in)$/.test(other.unit)) cost *= places > 1 ? 6 : 2.2;
@@ -149,7 +173,8 @@ function likeAnywhere(all: readonly Candidate[], i: number, standing: Standing):
     if (!other || !known(other) || (other.carried && !one.decimal) || other.fraction) continue;
     const size = one.pair ? closest(one, other.value) : one.value;
     if (Math.abs(Math.log(size / other.value)) > (one.decimal ? 0.1 : 0.06)) continue;
-    if (!LENT.test(other.unit) || OWN.test(other.unit) || (unit !== '' && unit !== other.unit)) return undefined;
+    if (!LENT.test(other.unit) || OWN.test(other.unit) || (unit !== '' && unit !== other.unit))
+      return undefined;
     if (one.decimal && !other.decimal) continue;
     unit = other.unit;
     value = other.value;
@@ -158,7 +183,13 @@ function likeAnywhere(all: readonly Candidate[], i: number, standing: Standing):
 }
 
 /** The unit of a column or a list's head, for a number that stands by itself. */
-function headed(tokens: readonly Token[], named: readonly NamedUnit[], from: number, one: Candidate, standing: Standing): Source | undefined {
+function headed(
+  tokens: readonly Token[],
+  named: readonly NamedUnit[],
+  from: number,
+  one: Candidate,
+  standing: Standing,
+): Source | undefined {
   const cell = /^[|:/,]?$/.test(at(tokens, one.from - 1)) || !joins(tokens, one.from, 1);
   if (!one.decimal && (standing === 'weak' || !cell)) return undefined;
   let last: NamedUnit | undefined;

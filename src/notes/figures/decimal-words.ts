@@ -20,7 +20,12 @@ export function decimalsAt(tokens: readonly Token[], i: number): { digits: strin
     if (digit !== undefined) {
       // "seven point nine seven point seven": the second seven begins the next number.
       const after = next(tokens, k + 1);
-      if (digits !== '' && after >= 0 && (at(tokens, after) === 'point' || (digit > 0 && partNameAt(tokens, after)))) break;
+      if (
+        digits !== '' &&
+        after >= 0 &&
+        (at(tokens, after) === 'point' || (digit > 0 && partNameAt(tokens, after)))
+      )
+        break;
       digits += digit;
       to = k + 1;
     } else if (/^0*$/.test(digits)) {

@@ -22,14 +22,19 @@ export type Comma = boolean;
 
 export function digitsAt(tokens: readonly Token[], i: number, comma: Comma): Reading | undefined {
   const token = tokens[i];
-  if (!token) return undefined;
+  if (!token || token.kind === 'word') return undefined;
+  if (token.kind === 'number') return numberAt(tokens, i, comma);
   const alone = VULGAR[token.text];
   if (alone !== undefined) return reading(i, i + 1, alone, true);
   if (token.text === '.' && joins(tokens, i + 1) && startsApart(tokens, i)) {
     const digits = at(tokens, i + 1);
-    if (/^\d+$/.test(digits)) return { ...reading(i, i + 2, Number(`0.${digits}`)), digits: `0.${digits}`, decimal: true };
+    if (/^\d+$/.test(digits))
+      return { ...reading(i, i + 2, Number(`0.${digits}`)), digits: `0.${digits}`, decimal: true };
   }
-  if (token.kind !== 'number') return undefined;
+  return undefined;
+}
+
+function numberAt(tokens: readonly Token[], i: number, comma: Comma): Reading | undefined {
   const stroke = fractionAt(tokens, i);
   if (stroke) return stroke;
   const plain = plainAt(tokens, i, comma);
@@ -54,7 +59,12 @@ const startsApart = (tokens: readonly Token[], i: number): boolean =>
 function fractionAt(tokens: readonly Token[], i: number): Reading | undefined {
   const [over, under] = [at(tokens, i), at(tokens, i + 2)];
   if (at(tokens, i + 1) !== '/' || !joins(tokens, i + 1) || !joins(tokens, i + 2)) return undefined;
-  if (!/^\d{1,3}$/.test(over) || !/^\d{1,4}$/.test(under) || (at(tokens, i + 3) === '/' && joins(tokens, i + 3))) return undefined;
+  if (
+    !/^\d{1,3}$/.test(over) ||
+    !/^\d{1,4}$/.test(under) ||
+    (at(tokens, i + 3) === '/' && joins(tokens, i + 3))
+  )
+    return undefined;
   if (at(tokens, i - 1) === '/' && joins(tokens, i)) return undefined;
   const [a, b] = [Number(over), Number(under)];
   if (!(a > 0 && a < b && (OVER.has(b) || TENTHS.has(b)))) return undefined;
@@ -72,7 +82,8 @@ function mixed(tokens: readonly Token[], plain: Reading): Reading | undefined {
   const sign = VULGAR[at(tokens, i)];
   if (sign !== undefined) return reading(plain.from, i + 1, plain.value + sign, true);
   const more = fractionAt(tokens, i);
-  if (!more || joins(tokens, i) === (i === plain.to) || plain.value > 99 || TENTHS.has(more.part ?? 0)) return undefined;
+  if (!more || joins(tokens, i) === (i === plain.to) || plain.value > 99 || TENTHS.has(more.part ?? 0))
+    return undefined;
   return { ...reading(plain.from, more.to, plain.value + more.value, true), part: more.part ?? 2 };
 }
 
@@ -82,7 +93,8 @@ function plainAt(tokens: readonly Token[], i: number, comma: Comma): Reading | u
   let grouped = raw;
   let to = i + 1;
   if (/^[1-9]\d{0,2}$/.test(raw))
-    while (/^\d{3}(?:[.,]\d{1,2})?$/.test(at(tokens, to)) && tokens[to]?.gap === 1 && /^\d+$/.test(grouped)) grouped += at(tokens, to++);
+    while (/^\d{3}(?:[.,]\d{1,2})?$/.test(at(tokens, to)) && tokens[to]?.gap === 1 && /^\d+$/.test(grouped))
+      grouped += at(tokens, to++);
   if (to > i + 1 && tokens[to]?.kind === 'number' && tokens[to]?.gap === 1) {
     grouped = raw;
     to = i + 1;
@@ -95,11 +107,14 @@ function plainAt(tokens: readonly Token[], i: number, comma: Comma): Reading | u
 /** "1,250.50", "1.250,50", "18,50", "0,250", "1,250": undefined where it is no number, such as a date. */
 function settled(raw: string, comma: Comma): string | undefined {
   if (/^\d+$/.test(raw)) return raw;
-  if (/^[1-9]\d{0,2}(?:,\d{3})+(?:\.\d+)?$/.test(raw) && !(comma && /^\d{1,3},\d{3}$/.test(raw))) return raw.replaceAll(',', '');
+  if (/^[1-9]\d{0,2}(?:,\d{3})+(?:\.\d+)?$/.test(raw) && !(comma && /^\d{1,3},\d{3}$/.test(raw)))
+    return raw.replaceAll(',', '');
   if (/^[1-9]\d{0,2}(?:\.\d{3})+,\d+$/.test(raw) || /^[1-9]\d{0,2}(?:\.\d{3}){2,}$/.test(raw))
     return raw.replaceAll('.', '').replace(',', '.');
   return /^\d+[.,]\d+$/.test(raw) ? raw.replace(',', '.') : undefined;
 }
 
 /** Whether a text writes decimal commas: "18,50" and "0,2" can be nothing else. */
-export const writesComma = (text: string): Comma => /(?<![\d.,])(?:\d+,\d{1,2}|0,\d+)(?![\d,]|\.\d)/.test(text) && !/(?<![\d.,])\d+\.\d{1,2}(?![\d.,])/.test(text);
+export const writesComma = (text: string): Comma =>
+  /(?<![\d.,])(?:\d+,\d{1,2}|0,\d+)(?![\d,]|\.\d)/.test(text) &&
+  !/(?<![\d.,])\d+\.\d{1,2}(?![\d.,])/.test(text);

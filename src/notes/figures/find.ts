@@ -5,15 +5,15 @@ import { settleColumns } from './columns.ts';
 import { writesComma } from './digits.ts';
 import { type Candidate, type Figure, type Habits, known } from './figure.ts';
 import { type Leaning, Tally } from './leaning.ts';
-import { inWholeMoney } from './money.ts';
 import { settleLists } from './lists.ts';
+import { inWholeMoney } from './money.ts';
+import { splitPairs } from './pairs.ts';
+import { settleParts } from './parts.ts';
 import { joinRatios } from './ratios.ts';
 import { shareForward, shareUnits } from './rows.ts';
 import { settleSums } from './sums.ts';
 import { type Token, tokensOf } from './tokens.ts';
-import { settleParts } from './parts.ts';
 import { settleTopics } from './topics.ts';
-import { splitPairs } from './pairs.ts';
 import { whichDegrees, whichMil, whichPounds } from './which-unit.ts';
 
 export type { Figure, Habits } from './figure.ts';
@@ -25,26 +25,44 @@ const NUMBERISH =
 /** Long texts are read in pieces that end at a line's end. */
 const PIECE = 100_000;
 
+/** What a text leans to is told by its first megabyte; no notes are longer, and no recording is. */
+const TELLING = 10;
+
 /** Figures in the order of the text. A whole text is best given at once: what it says in one place tells what it means in another. */
 export function findFigures(text: string, habits: Habits = {}): Figure[] {
-  const comma = writesComma(text);
+  const comma = writesComma(text.slice(0, PIECE * TELLING));
+  const written = ({ start, end }: Token): string => text.slice(start, end);
   const tally = new Tally();
-  const pieces: { tokens: Token[]; all: Candidate[] }[] = [];
-  for (let from = 0; from < text.length; ) {
+  const waiting: Piece[] = [];
+  const out: Figure[] = [];
+  let leaning: Leaning | undefined;
+  const settle = ({ tokens, all }: Piece, by: Leaning): void => {
+    for (const one of settled(tokens, all, by)) out.push(figureOf(one, habits));
+  };
+  for (let from = 0, count = 1; from < text.length; count++) {
     const to = pieceEnd(text, from);
-    const piece = text.slice(from, to);
-    if (NUMBERISH.test(piece)) {
-      const tokens = tokensOf(piece, from);
-      const written = ({ start, end }: Token): string => text.slice(start, end);
+    const words = text.slice(from, to);
+    if (NUMBERISH.test(words)) {
+      const tokens = tokensOf(words, from);
       const all = joinRatios(tokens, candidatesOf(tokens, written, comma));
       shareUnits(tokens, all);
-      tally.add(all);
-      pieces.push({ tokens, all });
+      if (leaning) settle({ tokens, all }, leaning);
+      else {
+        tally.add(all);
+        waiting.push({ tokens, all });
+      }
     }
     from = to;
+    if (leaning || (count < TELLING && from < text.length)) continue;
+    leaning = tally.leaning(habits);
+    for (const piece of waiting.splice(0)) settle(piece, leaning);
   }
-  const leaning = tally.leaning(habits);
-  return pieces.flatMap(({ tokens, all }) => settled(tokens, all, leaning)).map((one) => figureOf(one, habits));
+  return out;
+}
+
+interface Piece {
+  tokens: readonly Token[];
+  all: Candidate[];
 }
 
 function pieceEnd(text: string, from: number): number {
@@ -58,7 +76,7 @@ function pieceEnd(text: string, from: number): number {
 function settled(tokens: readonly Token[], found: readonly Candidate[], leaning: Leaning): Candidate[] {
   const all = found.map((one): Candidate => {
     if (one.unit === 'mil?') return { ...one, unit: whichMil(tokens, one) };
-    if (one.unit === 'deg?') return { ...one, unit: whichDegrees(tokens, one, leaning.fahrenheit) || 'none' };
+    if (one.unit === 'deg?') return { ...one, unit: whichDegrees(tokens, one, leaning) || 'none' };
     if (one.unit === 'pounds?') return { ...one, unit: whichPounds(tokens, one, leaning.psi) || 'none' };
     return one.unit === 'pence?' || one.unit === 'cents?' ? inWholeMoney(one, leaning.cent) : { ...one };
   });

@@ -28,7 +28,12 @@ export function headingUnits(tokens: readonly Token[]): NamedUnit[] {
     if (!unit || tokens[i - 1]?.kind === 'number') continue;
     const [before, after] = [at(tokens, i - 1), at(tokens, i + 1)];
     const closed = /^(?:[)\]:,.;|]|)$/.test(after) || (tokens[i + 1]?.gap ?? 3) >= 2;
-    if ((closed && /^(?:in|all|readings|figures|\(|\[|,|found|limit|new|size|left|min|max|measured)$/.test(before)) || (before === 'in' && /^(?:all|everything|figures|readings)$/.test(at(tokens, i - 2)))) out.push({ unit, token: i });
+    if (
+      (closed &&
+        /^(?:in|all|readings|figures|\(|\[|,|found|limit|new|size|left|min|max|measured)$/.test(before)) ||
+      (before === 'in' && /^(?:all|everything|figures|readings)$/.test(at(tokens, i - 2)))
+    )
+      out.push({ unit, token: i });
   }
   return out;
 }

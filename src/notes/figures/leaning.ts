@@ -1,5 +1,5 @@
 /** What a whole text says of its units: its currencies, and the one unit that it uses of a kind. */
-import { type Candidate, known, type Habits } from './figure.ts';
+import { type Candidate, type Habits, known } from './figure.ts';
 import { MONEY } from './unit-words.ts';
 
 export interface Leaning {
@@ -8,6 +8,8 @@ export interface Leaning {
   /** What a cent is of. */
   cent: string;
   fahrenheit: boolean;
+  /** The text gives angles as well. */
+  angles: boolean;
   /** Small lengths are in millimetres, or in inches and thous; both where neither outweighs the other. */
   metric: boolean;
   inches: boolean;
@@ -44,7 +46,8 @@ export class Tally {
       return found.length === 1 ? (found[0] ?? '') : '';
     };
     const pounds = has('pence?') || has('pounds?');
-    const times = (...units: string[]): number => units.reduce((sum, unit) => sum + (this.#seen.get(unit) ?? 0), 0);
+    const times = (...units: string[]): number =>
+      units.reduce((sum, unit) => sum + (this.#seen.get(unit) ?? 0), 0);
     const metric = times('mm', 'cm', 'mil?');
     const inches = times('in', 'thou');
     const sums = new Set([...this.#seen.keys()].filter((unit) => MONEY.has(unit)));
@@ -54,16 +57,31 @@ export class Tally {
     const said = first !== '' && (second === '' || weight(first) >= 2 * weight(second)) ? first : '';
     return {
       money: said || habits.money || '',
-      cent: sums.has('EUR') && !sums.has('USD') ? 'EUR' : sums.has('USD') && !sums.has('EUR') ? 'USD' : habits.money === 'USD' ? 'USD' : 'EUR',
+      cent:
+        sums.has('EUR') && !sums.has('USD')
+          ? 'EUR'
+          : sums.has('USD') && !sums.has('EUR')
+            ? 'USD'
+            : habits.money === 'USD'
+              ? 'USD'
+              : 'EUR',
       fahrenheit: has('degF'),
+      angles: has('deg'),
       metric: metric > 0 && metric * 4 >= inches,
       inches: inches > 0 && inches * 4 > metric,
       psi: has('psi'),
-      speed: only(KINDS.speed) || habits.speed || (has('km') && !has('mi') && !has('mph') && !has('km/h') ? 'km/h' : ''),
+      speed:
+        only(KINDS.speed) ||
+        habits.speed ||
+        (has('km') && !has('mi') && !has('mph') && !has('km/h') ? 'km/h' : ''),
       torque: only(KINDS.torque),
       pressure: only(KINDS.pressure),
       // Who measures in millimetres and drives in kilometres reads Celsius.
-      heat: only(KINDS.heat) || (!has('degF') && !has('mph') && (has('km/h') || has('km') || (metric > 0 && inches === 0)) ? 'degC' : ''),
+      heat:
+        only(KINDS.heat) ||
+        (!has('degF') && !has('mph') && (has('km/h') || has('km') || (metric > 0 && inches === 0))
+          ? 'degC'
+          : ''),
     };
   }
 }

@@ -2,14 +2,16 @@
 import type { Candidate } from './figure.ts';
 import { at, joins, type Token } from './tokens.ts';
 
-const ABOUT = /^(?:about|around|roughly|abt|approx|approximately|nearly|almost|near|ca|circa|say|some|~|≈|maybe|perhaps|probably)$/;
+const ABOUT =
+  /^(?:about|around|roughly|abt|approx|approximately|nearly|almost|near|ca|circa|say|some|~|≈|maybe|perhaps|probably)$/;
 const ABOUT_AFTER = /^(?:ish|odd|thereabouts|approx|approximately|roughly|about)$/;
 
 export function roughly(tokens: readonly Token[], one: Candidate): boolean {
   const before = at(tokens, one.from - 1) === '.' ? at(tokens, one.from - 2) : at(tokens, one.from - 1);
   if (joins(tokens, one.from, 2) && ABOUT.test(before)) return true;
   const [next, beyond] = [at(tokens, one.to), at(tokens, one.to + 1)];
-  if (/^(?:ish|odd)$/.test(at(tokens, one.to - 1)) || /^(?:ish|odd)$/.test(at(tokens, one.to - 2))) return true;
+  if (/^(?:ish|odd)$/.test(at(tokens, one.to - 1)) || /^(?:ish|odd)$/.test(at(tokens, one.to - 2)))
+    return true;
   if (next === '-' && beyond === 'ish') return true;
   if (next === 'or' && beyond === 'so') return true;
   return joins(tokens, one.to, 1) && ABOUT_AFTER.test(next) && next !== 'about';
@@ -42,6 +44,7 @@ export function limitOf(tokens: readonly Token[], one: Candidate): Candidate['li
   if (after === 'limit') return 'limit';
   if (after === 'or' && then === 'more') return 'min';
   if (after === 'or' && then === 'less') return 'max';
-  if (after === 'at' && /^(?:most|least)$/.test(at(tokens, one.to + 2)) && then === 'the') return at(tokens, one.to + 2) === 'most' ? 'max' : 'min';
+  if (after === 'at' && /^(?:most|least)$/.test(at(tokens, one.to + 2)) && then === 'the')
+    return at(tokens, one.to + 2) === 'most' ? 'max' : 'min';
   return undefined;
 }

@@ -5,7 +5,8 @@ import { counts } from './standing.ts';
 import { at, joins, type Token } from './tokens.ts';
 import { MONEY } from './unit-words.ts';
 
-const HEAD = /^(?:spend|spent|cost|costs|paid|bill|bills|money|damage|receipts|expenses|outlay|budget|accounts|prices)$/;
+const HEAD =
+  /^(?:spend|spent|cost|costs|paid|bill|bills|money|damage|receipts|expenses|outlay|budget|accounts|prices)$/;
 
 export function settleLists(tokens: readonly Token[], all: readonly Candidate[], leaning: Leaning): void {
   let head = -1;
@@ -14,7 +15,15 @@ export function settleLists(tokens: readonly Token[], all: readonly Candidate[],
     for (; scanned < one.from; scanned++) {
       if ((tokens[scanned]?.gap ?? 0) >= 2 || scanned === 0) head = headAt(tokens, scanned);
     }
-    if (head < 0 || one.from < head || one.unit !== '' || one.fraction || one.value <= 0 || counts(tokens, one)) continue;
+    if (
+      head < 0 ||
+      one.from < head ||
+      one.unit !== '' ||
+      one.fraction ||
+      one.value <= 0 ||
+      counts(tokens, one)
+    )
+      continue;
     const after = joins(tokens, one.to, 1) ? at(tokens, one.to) : '';
     if (!/^(?:[,;.+=&)]|and|plus|for|each|ea|ish|odd|$)/.test(after)) continue;
     const unit = beside(all, i, head) ?? leaning.money;
@@ -37,6 +46,7 @@ function headAt(tokens: readonly Token[], from: number): number {
 }
 
 const beside = (all: readonly Candidate[], i: number, head: number): string | undefined => {
-  for (let k = i - 1; k >= 0 && (all[k]?.from ?? 0) >= head; k--) if (MONEY.has(all[k]?.unit ?? '')) return all[k]?.unit;
+  for (let k = i - 1; k >= 0 && (all[k]?.from ?? 0) >= head; k--)
+    if (MONEY.has(all[k]?.unit ?? '')) return all[k]?.unit;
   return undefined;
 };

@@ -7,7 +7,11 @@ import { CODES, MONEY, SIGNS } from './unit-words.ts';
 import { belowHundred } from './whole-words.ts';
 
 /** "£4.50", "EUR 12": the code must not be the unit of the number before it. */
-export function currencyBefore(tokens: readonly Token[], from: number, last: Candidate | undefined): { unit: string; from: number } | undefined {
+export function currencyBefore(
+  tokens: readonly Token[],
+  from: number,
+  last: Candidate | undefined,
+): { unit: string; from: number } | undefined {
   const k = from - 1;
   const word = at(tokens, k);
   if (!joins(tokens, from, 1) || (last && last.to > k)) return undefined;
@@ -25,7 +29,8 @@ const COINS = /^(?:pence|cents|p)$/;
 
 /** "nineteen pounds ninety", "two euros and twenty cents", "4 € 50". */
 export function withCoins(tokens: readonly Token[], one: Candidate): Candidate {
-  if (!(MONEY.has(one.unit) || one.unit === 'pounds?') || one.unit === 'JPY' || one.decimal || one.fraction) return one;
+  if (!(MONEY.has(one.unit) || one.unit === 'pounds?') || one.unit === 'JPY' || one.decimal || one.fraction)
+    return one;
   let k = next(tokens, one.to);
   if (k < 0) return one;
   const and = at(tokens, k) === 'and';
@@ -39,15 +44,30 @@ export function withCoins(tokens: readonly Token[], one: Candidate): Candidate {
   if (!coin && digits && !joins(tokens, k)) return one;
   const to = small.to + (coin ? 1 : 0);
   const value = one.value + small.value / 100;
-  return { ...one, to, end: tokens[to - 1]?.end ?? one.end, value, digits: value.toFixed(2), decimal: true, unit: one.unit === 'pounds?' ? 'GBP' : one.unit };
+  return {
+    ...one,
+    to,
+    end: tokens[to - 1]?.end ?? one.end,
+    value,
+    digits: value.toFixed(2),
+    decimal: true,
+    unit: one.unit === 'pounds?' ? 'GBP' : one.unit,
+  };
 }
 
 /** Whether what follows makes a number of its own: a unit, a point, a hundred, or a noun that it counts. */
 export function measuresOn(tokens: readonly Token[], i: number): boolean {
   const word = joins(tokens, i, 1) ? at(tokens, i) : '';
   if (/^(?:point|hundred|thousand|percent)$/.test(word)) return true;
-  if (formsOf(word).some((form) => !form.digits && form.words.every((each, place) => at(tokens, i + place) === each))) return true;
-  return /s$/.test(word) && word.length > 4 && !/^(?:plus|this|was|less|postage|unless|always|perhaps)$/.test(word);
+  if (
+    formsOf(word).some(
+      (form) => !form.digits && form.words.every((each, place) => at(tokens, i + place) === each),
+    )
+  )
+    return true;
+  return (
+    /s$/.test(word) && word.length > 4 && !/^(?:plus|this|was|less|postage|unless|always|perhaps)$/.test(word)
+  );
 }
 
 /** Pence and cents as parts of their money; `coin` is what a cent is of. */

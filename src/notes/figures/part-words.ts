@@ -30,7 +30,10 @@ export function partsAfter(tokens: readonly Token[], count: Count): Part | undef
 }
 
 /** "… and a half", "… and three quarters", "… and an eighth", "… and a bit". */
-export function andPartAt(tokens: readonly Token[], i: number): { add: number; size: number; to: number } | undefined {
+export function andPartAt(
+  tokens: readonly Token[],
+  i: number,
+): { add: number; size: number; to: number } | undefined {
   let k = next(tokens, i);
   if (k < 0) return undefined;
   const and = /^(?:and|&|an)$/.test(at(tokens, k));

@@ -3,7 +3,8 @@ import type { Candidate } from './figure.ts';
 import type { Leaning } from './leaning.ts';
 import { at, joins, type Token } from './tokens.ts';
 
-const INCH_THINGS = /^(?:pitch|bolts?|bsf|bsw|whit|unf|unc|hose|pipe|spanner|drill|socket|drive|plate|chain|rod|bar|af|studs?|ball|balls|tube|whitworth|copper|copper pipe|setscrews?|nuts?|screws?|washers?|square|round|bit|fuel)$/;
+const INCH_THINGS =
+  /^(?:pitch|bolts?|bsf|bsw|whit|unf|unc|hose|pipe|spanner|drill|socket|drive|plate|chain|rod|bar|af|studs?|ball|balls|tube|whitworth|copper|copper pipe|setscrews?|nuts?|screws?|washers?|square|round|bit|fuel)$/;
 export function settleParts(tokens: readonly Token[], all: readonly Candidate[], leaning: Leaning): void {
   for (const [i, one] of all.entries()) {
     if (one.unit !== '' || one.part === undefined) continue;
@@ -11,7 +12,12 @@ export function settleParts(tokens: readonly Token[], all: readonly Candidate[],
   }
 }
 
-function unitOf(tokens: readonly Token[], one: Candidate, before: Candidate | undefined, { inches, metric }: Leaning): string {
+function unitOf(
+  tokens: readonly Token[],
+  one: Candidate,
+  before: Candidate | undefined,
+  { inches, metric }: Leaning,
+): string {
   const part = one.part ?? 0;
   const after = joins(tokens, one.to, 1) ? at(tokens, one.to) : '';
   const thing = INCH_THINGS.test(after) || (after === '-' && INCH_THINGS.test(at(tokens, one.to + 1)));
@@ -20,6 +26,14 @@ function unitOf(tokens: readonly Token[], one: Candidate, before: Candidate | un
   if (part === 10) return one.word && one.value < 1 && !(inches && !metric) && after !== 'of' ? 'mm' : '';
   if (part >= 4 && thing) return 'in';
   // "three turns in, then a half back"
-  if ((part === 2 || part === 4) && before?.unit === 'turn' && one.from - before.to < 7 && /^(?:back|more|out|in|again|further|forrard|forward|forwards|on|clockwise|anticlockwise|,|\.)?$/.test(after)) return 'turn';
+  if (
+    (part === 2 || part === 4) &&
+    before?.unit === 'turn' &&
+    one.from - before.to < 7 &&
+    /^(?:back|more|out|in|again|further|forrard|forward|forwards|on|clockwise|anticlockwise|,|\.)?$/.test(
+      after,
+    )
+  )
+    return 'turn';
   return '';
 }

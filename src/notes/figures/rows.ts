@@ -5,9 +5,14 @@ import { counts } from './standing.ts';
 import { at, type Token } from './tokens.ts';
 import { MONEY } from './unit-words.ts';
 
-const SEPARATOR = /^(?:[-–—/,+&x×;|±()]|by|and|or|to|then|plus|minus|about|roughly|maybe|nearly|perhaps|around|till|until|up|even|sometimes|possibly|through|vs|versus|against|not|rather|than|instead|of)$/;
+const SEPARATOR =
+  /^(?:[-–—/,+&x×;|±()]|by|and|or|to|then|plus|minus|about|roughly|maybe|nearly|perhaps|around|till|until|up|even|sometimes|possibly|through|vs|versus|against|not|rather|than|instead|of)$/;
 const LENGTHS = /^(?:mm|mil\?|cm|m|in|ft|thou|yd)$/;
-const COUNTED = /^(?:hd|head|heads|headed|bolt|bolts|nut|nuts|screw|screws|stud|studs|plug|plugs|fuse|fuses|washer|washers|pin|pins|socket|spanner|setscrew|setscrews|bulb|bulbs|bits|holes|ring|rings|o-rings|hex|clip|clips|lengths|shim|shims)$/;
+const COUNTED =
+  /^(?:hd|head|heads|headed|bolt|bolts|nut|nuts|screw|screws|stud|studs|plug|plugs|fuse|fuses|washer|washers|pin|pins|socket|spanner|setscrew|setscrews|bulb|bulbs|bits|holes|ring|rings|o-rings|hex|clip|clips|lengths|shim|shims)$/;
+
+/** A thing that comes in numbers, as "bolts" in "six 10 mm bolts". */
+export const isCounted = (word: string): boolean => COUNTED.test(word);
 
 export function shareUnits(tokens: readonly Token[], all: readonly Candidate[]): void {
   for (let i = all.length - 2; i >= 0; i--) {
@@ -15,16 +20,29 @@ export function shareUnits(tokens: readonly Token[], all: readonly Candidate[]):
     if (!a || !b || a.unit !== '' || b.unit === 'ratio' || b.from - a.to > 4) continue;
     if (!known(b) && !(b.part !== undefined && b.part >= 8 && b.unit === '')) continue;
     const between = tokens.slice(a.to, b.from);
-    if (between.some(({ text, gap }, k) => !SEPARATOR.test(text) || (gap >= 2 && k === 0 && !/^(?:and|or|to)$/.test(text)) || gap === 3)) continue;
+    if (
+      between.some(
+        ({ text, gap }, k) =>
+          !SEPARATOR.test(text) || (gap >= 2 && k === 0 && !/^(?:and|or|to)$/.test(text)) || gap === 3,
+      )
+    )
+      continue;
     if ((tokens[b.from]?.gap ?? 0) >= 2 && !/^(?:and|or|to)$/.test(between.at(-1)?.text ?? '')) continue;
     const words = between.map(({ text }) => text).join(' ');
     if (/^(?:x|×|by)$/.test(words)) {
-      if (!LENGTHS.test(b.unit) || (Number.isInteger(a.value) && a.value <= 24 && COUNTED.test(at(tokens, b.to)))) {
+      if (
+        !LENGTHS.test(b.unit) ||
+        (Number.isInteger(a.value) && a.value <= 24 && COUNTED.test(at(tokens, b.to)))
+      ) {
         a.unit = NONE;
         continue;
       }
     }
-    if (/\b(?:against|not|rather|instead|of|even)\b/.test(words) && !/\bnot\b|\brather than\b|\binstead of\b/.test(words)) continue;
+    if (
+      /\b(?:against|not|rather|instead|of|even)\b/.test(words) &&
+      !/\bnot\b|\brather than\b|\binstead of\b/.test(words)
+    )
+      continue;
     if (!isRow(tokens, a, b, words)) continue;
     share(a, b);
   }
@@ -34,10 +52,31 @@ export function shareUnits(tokens: readonly Token[], all: readonly Candidate[]):
 export function shareForward(tokens: readonly Token[], all: readonly Candidate[]): void {
   for (let i = 1; i < all.length; i++) {
     const [a, b] = [all[i - 1], all[i]];
-    if (!a || !b || b.unit !== '' || !known(a) || b.from - a.to > 3 || b.from === a.to || (tokens[b.from]?.gap ?? 3) > 1) continue;
-    const words = tokens.slice(a.to, b.from).map(({ text }) => text).join(' ');
-    const size = LENGTHS.test(a.unit) && /^(?:x|×|by)$/.test(words) && alike(a, b, 30) && !COUNTED.test(at(tokens, b.to));
-    const sum = MONEY.has(a.unit) && /^(?:, or|or|, then|, not|not|, down to|down to|, up to)$/.test(words) && alike(a, b, 4) && b.value > 4 && !counts(tokens, b);
+    if (
+      !a ||
+      !b ||
+      b.unit !== '' ||
+      !known(a) ||
+      b.from - a.to > 3 ||
+      b.from === a.to ||
+      (tokens[b.from]?.gap ?? 3) > 1
+    )
+      continue;
+    const words = tokens
+      .slice(a.to, b.from)
+      .map(({ text }) => text)
+      .join(' ');
+    const size =
+      LENGTHS.test(a.unit) &&
+      /^(?:x|×|by)$/.test(words) &&
+      alike(a, b, 30) &&
+      !COUNTED.test(at(tokens, b.to));
+    const sum =
+      MONEY.has(a.unit) &&
+      /^(?:, or|or|, then|, not|not|, down to|down to|, up to)$/.test(words) &&
+      alike(a, b, 4) &&
+      b.value > 4 &&
+      !counts(tokens, b);
     if (!size && !sum) continue;
     b.unit = a.unit;
     b.shared = true;
@@ -48,32 +87,68 @@ export function shareForward(tokens: readonly Token[], all: readonly Candidate[]
 function isRow(tokens: readonly Token[], a: Candidate, b: Candidate, words: string): boolean {
   const before = at(tokens, a.from - 1);
   if (/^(?:±|plus (?:or )?minus|\+ \/ -|\+ -)$/.test(words)) return true;
-  const strict = /^(?:to|or|-|–|—|\/|till|until|through|about to|up to|or (?:maybe|perhaps|even|about|possibly|sometimes)|to (?:about|maybe|nearly|perhaps))$/.test(words);
-  if (a.from > 0 && words === '') return a.word && b.word && !a.decimal && b.value > a.value && b.value <= a.value * 3 && Number.isInteger(a.value) && !/^(?:the|of|all)$/.test(before) && a.value > 1;
+  const strict =
+    /^(?:to|or|-|–|—|\/|till|until|through|about to|up to|or (?:maybe|perhaps|even|about|possibly|sometimes)|to (?:about|maybe|nearly|perhaps))$/.test(
+      words,
+    );
+  if (words === '')
+    return (
+      a.word &&
+      b.word &&
+      !a.decimal &&
+      b.value > a.value &&
+      b.value <= a.value * 3 &&
+      Number.isInteger(a.value) &&
+      !/^(?:the|of|all)$/.test(before) &&
+      a.value > 1
+    );
   if (words === '/' && a.fraction) return false;
-  if (MONEY.has(b.unit) || b.unit === 'pounds?') return strict && alike(a, b, 6) && !(a.word && a.value === 1 && words !== 'or');
+  if (MONEY.has(b.unit) || b.unit === 'pounds?')
+    return strict && alike(a, b, 6) && !(a.word && a.value === 1 && words !== 'or');
   if (words === '+' || words === 'plus') return false;
-  if (strict) return alike(a, b, b.value === 0 ? Number.POSITIVE_INFINITY : 40) || b.value < 0 || a.value === 0;
+  if (strict)
+    return alike(a, b, b.value === 0 ? Number.POSITIVE_INFINITY : 40) || b.value < 0 || a.value === 0;
   const counts = Number.isInteger(a.value) && a.value <= 12 && !a.decimal && !a.fraction;
   if (/^(?:,|and|, and|and then|then|&)$/.test(words) && counts) {
     if (before === 'between' || /^(?:x|×|by|,|\/)$/.test(before)) return alike(a, b, 5);
-    if (/^(?:turn|click|teeth|pounds\?|week|d|h|min)$/.test(b.unit) && !/^(?:between|front|rear|left|right)$/.test(before)) return false;
-    if (/^(?:need|have|had|has|of|the|these|those|all|both|are|want|wanted|bought|got|fit|fitted|only|other|are|with|for|last|first|ordered|one)$/.test(before)) return false;
+    if (
+      /^(?:turn|click|teeth|pounds\?|week|d|h|min)$/.test(b.unit) &&
+      !/^(?:between|front|rear|left|right)$/.test(before)
+    )
+      return false;
+    if (
+      /^(?:need|have|had|has|of|the|these|those|all|both|are|want|wanted|bought|got|fit|fitted|only|other|are|with|for|last|first|ordered|one)$/.test(
+        before,
+      )
+    )
+      return false;
     if (a.value === 1 && a.word) return false;
-    return Number.isInteger(b.value) && !b.fraction ? alike(a, b, 3) && (!a.word || a.value > 4) : !a.word && a.value > 4 && alike(a, b, 1.5);
+    return Number.isInteger(b.value) && !b.fraction
+      ? alike(a, b, 3) && (!a.word || a.value > 4)
+      : !a.word && a.value > 4 && alike(a, b, 1.5);
   }
   return alike(a, b, 8);
 }
 
 /** Values of one row are of one size. A part lends itself: in "five to ten hundredths" both are hundredths. */
 function alike(a: Candidate, b: Candidate, times: number): boolean {
-  const own = b.part !== undefined && b.part >= 8 && Number.isInteger(a.value) && !a.fraction ? b.value * b.part : b.value;
+  const own =
+    b.part !== undefined && b.part >= 8 && Number.isInteger(a.value) && !a.fraction
+      ? b.value * b.part
+      : b.value;
   const scale = Math.abs(a.value / own);
   return times === Number.POSITIVE_INFINITY || (scale <= times && scale >= 1 / times);
 }
 
 function share(a: Candidate, b: Candidate): void {
-  if (b.part !== undefined && a.part === undefined && !a.decimal && a.value >= 1 && (b.part >= 10 || (b.part >= 8 && a.value < b.part && b.value < 1)) && b.value < 1) {
+  if (
+    b.part !== undefined &&
+    a.part === undefined &&
+    !a.decimal &&
+    a.value >= 1 &&
+    (b.part >= 10 || (b.part >= 8 && a.value < b.part && b.value < 1)) &&
+    b.value < 1
+  ) {
     a.value /= b.part;
     a.digits = inFull(a.value);
     a.part = b.part;

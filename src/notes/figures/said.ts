@@ -22,7 +22,17 @@ export function saidAt(tokens: readonly Token[], i: number): Reading | undefined
     return point ? whole(i, point.to, `0.${point.digits}`) : undefined;
   }
   const one = onePartAt(tokens, i);
-  if (one) return { from: i, to: one.to, value: 1 / one.size, digits: inFull(1 / one.size), word: true, decimal: false, fraction: true, part: one.size };
+  if (one)
+    return {
+      from: i,
+      to: one.to,
+      value: 1 / one.size,
+      digits: inFull(1 / one.size),
+      word: true,
+      decimal: false,
+      fraction: true,
+      part: one.size,
+    };
   const count = countAt(tokens, i);
   return count && grown(tokens, { ...whole(i, count.to, String(count.value)), decimal: false }, count);
 }
@@ -81,11 +91,22 @@ function grown(tokens: readonly Token[], base: Reading, count: Count): Reading {
   const more = andPartAt(tokens, pair.highTo);
   const low = pair.low + (more?.add ?? 0);
   const value = pair.high * 100 + low;
-  return { ...base, to: more?.to ?? pair.highTo, value, digits: inFull(value), pair: { ...pair, low, highTo: count.to } };
+  return {
+    ...base,
+    to: more?.to ?? pair.highTo,
+    value,
+    digits: inFull(value),
+    pair: { ...pair, low, highTo: count.to },
+  };
 }
 
 /** "two and a half", "two and a bit", "two and a half thousand". */
-function tailed(tokens: readonly Token[], base: Reading, count: number, tail: { add: number; size: number; to: number }): Reading {
+function tailed(
+  tokens: readonly Token[],
+  base: Reading,
+  count: number,
+  tail: { add: number; size: number; to: number },
+): Reading {
   if (tail.size === 0) return { ...base, to: tail.to, about: true };
   const multiple = /^(?:hundred|thousand)$/.exec(at(tokens, tail.to))?.[0];
   const value = (count + tail.add) * (multiple === 'hundred' ? 100 : multiple ? 1000 : 1);

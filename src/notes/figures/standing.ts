@@ -2,38 +2,57 @@
 import type { Candidate } from './figure.ts';
 import { at, joins, type Token } from './tokens.ts';
 
+const words = (list: string): ReadonlySet<string> => new Set(list.split(' '));
+
 export type Standing = 'no' | 'weak' | 'reads' | 'against';
 
 /** Words that a reading stands behind. */
-const READS =
-  /^(?:is|was|are|were|be|been|being|reads?|reading|says?|said|wants?|wanted|wanting|limit|limits|min|max|minimum|maximum|get|gets|got|getting|find|found|measures?|measured|measuring|show|shows|showed|showing|had|have|has|having|make|makes|made|give|gives|gave|given|go|goes|went|going|from|to|than|between|and|or|at|now|then|call|down|up|under|over|nearly|allows?|allowed|comes?|came|new|old|left|right|top|bottom|middle|centre|center|front|rear|back|inside|outside|inner|outer|side|lead|leading|trail|trailing|other|inlet|exhaust|nearside|offside|near|reckon|reckons|reckoned|only|just|like|until|till|after|before|exactly|need|needs|needed|want|not|no|took|takes|ought|standard|nominal|original|started|start|worn|settled|held|holds|drops?|dropped|fell|rose|climbed|risen|left-hand|right-hand|one|two|three|four|five|six|second|third|first|reach|reached|say|spec|specification|book|figure|tolerance|supposed|read|another|by|perhaps|possibly|off|past|towards|through|set|sat|sits|stood|stands|settles|ran|runs|ended|stayed|stays|feeler|bore|of|every|against)$/;
+const READS = words(
+  `is was are were be been being reads read reading says say said wants want wanted wanting limit limits min max minimum maximum get gets got getting find found measures measure measured measuring show shows showed showing had have has having make makes made give gives gave given go goes went going from to than between and or at now then call down up under over nearly allows allow allowed comes come came new old left right top bottom middle centre center front rear back inside outside inner outer side lead leading trail trailing other inlet exhaust nearside offside near reckon reckons reckoned only just like until till after before exactly need needs needed not no took takes ought standard nominal original started start worn settled held holds drops drop dropped fell rose climbed risen left-hand right-hand one two three four five six second third first reach reached spec specification book figure tolerance supposed another by perhaps possibly off past towards through set sat sits stood stands settles ran runs ended stayed stays feeler bore of every against`,
+);
 /** The strongest of them: what follows is set against a figure. */
-const AGAINST =
-  /^(?:be|wants?|wanted|limit|limits|min|max|minimum|maximum|says?|said|allows?|allowed|reads?|than|between|from|to|not|spec|was|is|standard|nominal|goes|shows?|showed|reckoned|measures?|measured|get|got|another|or|until|till|now|asks|asked|calls|specifies|against|took|takes)$/;
+const AGAINST = words(
+  `be wants want wanted limit limits min max minimum maximum says say said allows allow allowed reads read than between from to not spec was is standard nominal goes shows show showed reckoned measures measure measured get got another or until till now asks asked calls specifies against took takes`,
+);
 /** Between the two: "it should be about", "the limit is only". */
-const LOOSE =
-  /^(?:about|around|only|just|roughly|nearly|say|exactly|a|the|be|of|more|like|maybe|well|still|really|at|actually|probably|than|:|=|~|±|\(|min|max|perhaps|for|stamped)$/;
+const LOOSE = words(
+  `about around only just roughly nearly say exactly a the be of more like maybe well still really at actually probably than : = ~ ± ( min max perhaps for stamped`,
+);
 /** What may follow a figure that carries no unit of its own. */
-const MAY_FOLLOW =
-  /^(?:[.,;:!?)|/–—+&(-]|inside|outside|and|or|at|on|in|so|but|to|when|with|without|is|was|the|cold|hot|warm|front|rear|left|right|too|all|indicated|now|then|before|after|by|which|it|if|i|that|that's|this|for|as|there|here|from|than|where|while|because|since|until|till|each|either|both|every|again|dead|new|old|max|min|maximum|minimum|limit|not|no|yes|who|what|we|you|he|she|they|it's|i'm|i've|i'd|there's|he's|we've|they're|ish|plus|less|instead|rather|only|just|exactly|though|still|even|across|along|down|up|off|out|over|under|near|nearly|about|side|goes|says|reads|wants|would|should|could|will|can|may|must|top|middle|bottom|centre|inner|outer|book|has|had|have|were|are|be|went|afterwards|today|yesterday|tonight|overnight|per|also|okay|ok|free|measured|nominal|standard|total|unloaded|loaded|fully|engine|idling|leading|trailing|lead|trail|long|wide|deep|thick|high|tall|apart|odd|real|flat|fine|good|right|perfect|spot|bang|low|short|between|through|same|my|his|her|our|your|their|a|an|one|uh|um|er)$/;
+const MAY_FOLLOW = words(
+  `. , ; : ! ? ) | / – — + & ( - inside outside and or at on in so but to when with without is was the cold hot warm front rear left right too all indicated now then before after by which it if i that that's this for as there here from than where while because since until till each either both every again dead new old max min maximum minimum limit not no yes who what we you he she they it's i'm i've i'd there's he's we've they're ish plus less instead rather only just exactly though still even across along down up off out over under near nearly about side goes says reads wants would should could will can may must top middle bottom centre inner outer book has had have were are be went afterwards today yesterday tonight overnight per also okay ok free measured nominal standard total unloaded loaded fully engine idling leading trailing lead trail long wide deep thick high tall apart odd real flat fine good perfect spot bang low short between through same my his her our your their a an one uh um er`,
+);
 /** Readings do not count nouns: "four bolts", "ten strokes". */
-const COUNTS =
-  /^(?:of|times|bolt|screw|nut|strand|stud|plate|pair|click|day|week|month|year|people|mile|seat|wire|pull|kick|coat|drop|link|seal|spring|gear|hole|way|end|bit|piece|hundred|thousand|more|o'clock|am|pm|stroke|speed|wheel|wheeled|legged|pot|cylinder|pin|post|start|sided|spanner|socket|weight|grade|core|ply|stage|spoke|hex|jaw|lobe|feet|men|children|teeth|threads?|inch|person|thing|time|side|hand|leaf|pack|washer|ball|roller|fin|fins|tin|box|bag)$/;
+const COUNTS = words(
+  `of times bolt screw nut strand stud plate pair click day week month year people mile seat wire pull kick coat drop link seal spring gear hole way end bit piece hundred thousand more o'clock am pm stroke speed wheel wheeled legged pot cylinder pin post start sided spanner socket weight grade core ply stage spoke hex jaw lobe feet men children teeth threads thread inch person thing time side hand leaf pack washer ball roller fin fins tin box bag`,
+);
 /** What a small number, which mostly counts, is set against a figure by. */
-const STRICT = /^(?:be|wants|limit|limits|min|max|minimum|maximum|says|said|than|between|reads|spec|standard|nominal|shows|showed|allows|measures|under|over|not|or|another|took|takes|gap|it's|its|that's)$/;
+const STRICT = words(
+  `be wants limit limits min max minimum maximum says said than between reads spec standard nominal shows showed allows measures under over not or another took takes gap it's its that's`,
+);
 const ABOUT = /^(?:about|only|just|nearly|around|to)$/;
-const PLURAL_BUT_NO_NOUN =
-  /^(?:goes|says|reads|wants|this|less|across|plus|always|was|its|it's|perhaps|thus|towards|sometimes|yes|gets|makes|gives|shows|comes|takes|needs|unless|afterwards|besides|upwards|downwards|is|has|does|looks|sits|holds|works|runs|feels|means|seems|moves|stays|stops|starts|turns|pulls|that's|there's|he's|she's|what's|here's|let's)$/;
+const PLURAL_BUT_NO_NOUN = words(
+  `goes says reads wants this less across plus always was its it's perhaps thus towards sometimes yes gets makes gives shows comes takes needs unless afterwards besides upwards downwards is has does looks sits holds works runs feels means seems moves stays stops starts turns pulls that's there's he's she's what's here's let's`,
+);
 
 /** Whether a noun behind the number is counted by it. */
 export function counts(tokens: readonly Token[], one: Candidate): boolean {
   const next = tokens[one.to];
   if (!next || next.gap > (one.word ? 2 : 1)) return false;
   const after = next.text;
-  if (COUNTS.test(after) || (after.length > 3 && COUNTS.test(after.replace(/e?s$/, '')))) return !(after === 'of' && one.decimal);
-  if (after === '-' && next.gap === 0 && joins(tokens, one.to + 1) && tokens[one.to + 1]?.kind === 'word') return at(tokens, one.to + 1) !== 'ish';
+  if (COUNTS.has(after) || (after.length > 3 && COUNTS.has(after.replace(/e?s$/, ''))))
+    return !(after === 'of' && one.decimal);
+  if (after === '-' && next.gap === 0 && joins(tokens, one.to + 1) && tokens[one.to + 1]?.kind === 'word')
+    return at(tokens, one.to + 1) !== 'ish';
   if (next.kind === 'word' && next.gap === 0) return true;
-  return !one.decimal && next.kind === 'word' && after.length > 3 && /[^s'’]s$/.test(after) && !PLURAL_BUT_NO_NOUN.test(after) && !MAY_FOLLOW.test(after);
+  return (
+    !one.decimal &&
+    next.kind === 'word' &&
+    after.length > 3 &&
+    /[^s'’]s$/.test(after) &&
+    !PLURAL_BUT_NO_NOUN.has(after) &&
+    !MAY_FOLLOW.has(after)
+  );
 }
 
 /** In running speech without stops anything may follow a reading, so `speech` asks less of what follows. */
@@ -41,24 +60,44 @@ export function standingOf(tokens: readonly Token[], one: Candidate, speech: boo
   if (counts(tokens, one)) return 'no';
   const next = tokens[one.to];
   const after = next && next.gap <= 1 ? next.text : '';
-  const follows = after === '' || MAY_FOLLOW.test(after) || next?.kind !== 'word';
+  const follows = after === '' || MAY_FOLLOW.has(after) || next?.kind !== 'word';
   let k = one.from - 1;
   let strong = false;
-  for (let steps = 0; steps < 4 && k >= 0 && LOOSE.test(at(tokens, k)); steps++, k--)
-    if (AGAINST.test(at(tokens, k))) strong = true;
+  for (let steps = 0; steps < 4 && k >= 0 && LOOSE.has(at(tokens, k)); steps++, k--)
+    if (AGAINST.has(at(tokens, k))) strong = true;
   const word = at(tokens, k);
   const apart = (tokens[k + 1]?.gap ?? 3) >= 2;
-  if (!one.decimal && /^(?:all|both|these|those|my|his|her|our|other|no|number|last|next|some)$/.test(word) && word === at(tokens, one.from - 1)) return 'no';
-  if (!apart && AGAINST.test(word)) strong = true;
+  if (
+    !one.decimal &&
+    /^(?:all|both|these|those|my|his|her|our|other|no|number|last|next|some)$/.test(word) &&
+    word === at(tokens, one.from - 1)
+  )
+    return 'no';
+  if (!apart && AGAINST.has(word)) strong = true;
   const isWord = /^(?:.+['’]s|its|thats|theres|heres|whats)$/.test(word) && word !== "let's";
   const bit = one.about === true && at(tokens, one.to - 1) === 'bit';
   if (one.decimal || one.pair?.oh || bit) return strong || isWord ? 'against' : 'reads';
   if (!follows && !speech) return strong && next?.kind === 'word' && one.value > 12 ? 'weak' : 'no';
   if (one.word && word === 'the' && Number.isInteger(one.value) && one.value < 13) return 'no';
-  if (/^(?:want|need|got|had|have|wanted|needed|buy|bought|make|made)$/.test(word) && /^(?:i|we|you|they|he|she|shall|will|'ll|i'll|we'll|i've|we've|i'd|we'd|to|who)$/.test(at(tokens, k - 1)) && !one.decimal && one.value < 13) return 'no';
+  if (
+    /^(?:want|need|got|had|have|wanted|needed|buy|bought|make|made)$/.test(word) &&
+    /^(?:i|we|you|they|he|she|shall|will|'ll|i'll|we'll|i've|we've|i'd|we'd|to|who)$/.test(
+      at(tokens, k - 1),
+    ) &&
+    !one.decimal &&
+    one.value < 13
+  )
+    return 'no';
   const small = one.word && one.value <= 4 && !one.fraction && !one.pair;
-  if (small) return STRICT.test(ABOUT.test(at(tokens, one.from - 1)) ? at(tokens, one.from - 2) : at(tokens, one.from - 1)) && follows && !/^(?:a|an|the|one|of|and|to)$/.test(after) ? 'against' : 'no';
+  if (small)
+    return STRICT.has(
+      ABOUT.test(at(tokens, one.from - 1)) ? at(tokens, one.from - 2) : at(tokens, one.from - 1),
+    ) &&
+      follows &&
+      !/^(?:a|an|the|one|of|and|to)$/.test(after)
+      ? 'against'
+      : 'no';
   if (strong || isWord) return follows ? 'against' : 'reads';
-  if (!apart && (READS.test(word) || /^[,/:=–—(|+-]$/.test(word))) return follows ? 'reads' : 'weak';
+  if (!apart && (READS.has(word) || /^[,/:=–—(|+-]$/.test(word))) return follows ? 'reads' : 'weak';
   return follows && (apart || one.value > 12) ? 'weak' : 'no';
 }

@@ -4,11 +4,14 @@ import type { Leaning } from './leaning.ts';
 import { around, at, joins, type Token } from './tokens.ts';
 import { MONEY } from './unit-words.ts';
 
-const BEFORE = /^(?:cost|costs|costing|paid|pay|charged|price|priced|post|postage|freight|carriage|@|each|for|spent|total|totals|totalled|sold|asked|asking|wanted|delivery|duty|customs|fee|plus|\+|bill|bought|another|to|is|was|were|at|only|about|be|came|just|nearly|and|,|:|got|shipping|of|with|that's|thats|it's|its|comes|makes|\()$/;
-const AFTER = /^(?:each|ea|apiece|post|posted|postage|freight|carriage|delivery|delivered|duty|the|for|from|a|all|incl|inclusive|plus|\+|and|per|pair|lot|shipping|odd|[.,;)]|so|to|customs|fee|p|on|at|in|altogether|together|exactly|all|that|i|which|he|she|they|but)?$/;
+const BEFORE =
+  /^(?:cost|costs|costing|paid|pay|charged|price|priced|post|postage|freight|carriage|@|each|for|spent|total|totals|totalled|sold|asked|asking|wanted|delivery|duty|customs|fee|plus|\+|bill|bought|another|to|is|was|were|at|only|about|be|came|just|nearly|and|,|:|got|shipping|of|with|that's|thats|it's|its|comes|makes|\()$/;
+const AFTER =
+  /^(?:each|ea|apiece|post|posted|postage|freight|carriage|delivery|delivered|duty|the|for|from|a|all|incl|inclusive|plus|\+|and|per|pair|lot|shipping|odd|[.,;)]|so|to|customs|fee|p|on|at|in|altogether|together|exactly|all|that|i|which|he|she|they|but)?$/;
 const PAYING =
   / (?:paid|pay|cost|costs|costing|price|priced|bought|buy|buying|post|postage|posted|charged|charge|bill|spent|spend|sold|selling|freight|carriage|delivered|delivery|total|shipping|cheap|ordered|order|ea|apiece|customs|duty|fee|refund|receipt|invoice|budget|money|worth|owe|owes|change|@) /;
-const MEASURE = / (?:mm|gauge|micrometer|mike|caliper|calliper|vernier|bore|clearance|play|gap|volts|thread|measures|measured|reads|torque|limit|diameter|pressure|bar|o'clock|half past|clock|evening|morning|wide|long|thick) /;
+const MEASURE =
+  / (?:mm|gauge|micrometer|mike|caliper|calliper|vernier|bore|clearance|play|gap|volts|thread|measures|measured|reads|torque|limit|diameter|pressure|bar|o'clock|half past|clock|evening|morning|wide|long|thick) /;
 
 /** A sum takes the currency of the sum beside it, else that of the text. */
 export function settleSums(tokens: readonly Token[], all: readonly Candidate[], leaning: Leaning): void {
@@ -30,11 +33,22 @@ export function settleSums(tokens: readonly Token[], all: readonly Candidate[], 
 
 /** "31.20 to the mount people in pounds". */
 function namedBehind(tokens: readonly Token[], one: Candidate): string {
-  const found = / in (pounds|sterling|euros|dollars|crowns|yen|czech crowns)\b/.exec(around(tokens, one.to, one.to + 8))?.[1] ?? '';
+  const found =
+    / in (pounds|sterling|euros|dollars|crowns|yen|czech crowns)\b/.exec(
+      around(tokens, one.to, one.to + 8),
+    )?.[1] ?? '';
   return found === '' ? '' : (IN_WORDS[found] ?? '');
 }
 
-const IN_WORDS: Readonly<Record<string, string>> = { pounds: 'GBP', sterling: 'GBP', euros: 'EUR', dollars: 'USD', crowns: 'CZK', 'czech crowns': 'CZK', yen: 'JPY' };
+const IN_WORDS: Readonly<Record<string, string>> = {
+  pounds: 'GBP',
+  sterling: 'GBP',
+  euros: 'EUR',
+  dollars: 'USD',
+  crowns: 'CZK',
+  'czech crowns': 'CZK',
+  yen: 'JPY',
+};
 
 function neighbour(tokens: readonly Token[], all: readonly Candidate[], i: number): Candidate | undefined {
   const one = all[i];
@@ -54,15 +68,24 @@ function neighbour(tokens: readonly Token[], all: readonly Candidate[], i: numbe
 }
 
 function isSum(tokens: readonly Token[], one: Candidate, beside: Candidate | undefined): boolean {
-  const cents = /\.\d\d$/.test(one.digits) || (one.pair !== undefined && one.pair.low >= 5 && Number.isInteger(one.pair.low) && !one.pair.oh);
+  const cents =
+    /\.\d\d$/.test(one.digits) ||
+    (one.pair !== undefined && one.pair.low >= 5 && Number.isInteger(one.pair.low) && !one.pair.oh);
   const before = at(tokens, one.from - 1);
   const after = joins(tokens, one.to, 1) ? at(tokens, one.to) : '';
   const near = around(tokens, one.from - 10, one.to + 9);
   if (MEASURE.test(around(tokens, one.from - 6, one.to + 5))) return false;
   const freight = /^(?:post|postage|freight|carriage|delivery|shipping|duty|customs)$/;
-  const posted = freight.test(after) || (after === 'for' && [1, 2].some((k) => freight.test(at(tokens, one.to + k))));
+  const posted =
+    freight.test(after) || (after === 'for' && [1, 2].some((k) => freight.test(at(tokens, one.to + k))));
   if (posted) return one.decimal || cents || beside !== undefined || PAYING.test(near);
-  if (cents && !one.pair) return PAYING.test(near) || (beside !== undefined && BEFORE.test(before)) || /^(?:@|each|for|paid)$/.test(before) || /^(?:each|ea|apiece)$/.test(after);
+  if (cents && !one.pair)
+    return (
+      PAYING.test(near) ||
+      (beside !== undefined && BEFORE.test(before)) ||
+      /^(?:@|each|for|paid)$/.test(before) ||
+      /^(?:each|ea|apiece)$/.test(after)
+    );
   if (cents) {
     const costed = PAYING.test(near);
     if (costed && /^(?:was|cost|paid|for|at|@)$/.test(before)) return true;
@@ -72,5 +95,12 @@ function isSum(tokens: readonly Token[], one: Candidate, beside: Candidate | und
   if (/^(?:@|cost|costs|paid)$/.test(before) && !/s$/.test(after)) return true;
   if (/^(?:each|ea|apiece)$/.test(after)) return PAYING.test(near) && one.value > 1;
   const odd = at(tokens, one.to) === 'odd';
-  return (odd || (/^(?:for|plus|about|be|was|another|of|only)$/.test(before) && /^(?:[.,;)]|the|so|plus|and|for)?$/.test(after) && one.value >= 5)) && / (?:paid|cost|costs|price|bill|spent|sold|budget|total) /.test(near) && (odd || !/^(?:and|the)$/.test(after) || beside !== undefined);
+  return (
+    (odd ||
+      (/^(?:for|plus|about|be|was|another|of|only)$/.test(before) &&
+        /^(?:[.,;)]|the|so|plus|and|for)?$/.test(after) &&
+        one.value >= 5)) &&
+    / (?:paid|cost|costs|price|bill|spent|sold|budget|total) /.test(near) &&
+    (odd || !/^(?:and|the)$/.test(after) || beside !== undefined)
+  );
 }

@@ -9,28 +9,29 @@ export interface Token {
   gap: 0 | 1 | 2 | 3;
 }
 
-const TOKEN = /\p{L}+(?:['’]\p{L}+)*|\d+(?:[.,]\d+)*|[^\s\p{L}\d]/gu;
+/** Words of Latin, Greek and Cyrillic letters; a letter of another script is a sign. */
+const TOKEN =
+  /([A-Za-z\u00b5\u00c0-\u00d6\u00d8-\u00f6\u00f8-\u024f\u0370-\u03ff\u0400-\u04ff\u1e00-\u1eff\u2126]+(?:['’][A-Za-z\u00c0-\u00d6\u00d8-\u00f6\u00f8-\u024f]+)*)|(\d+(?:[.,]\d+)*)|\S/g;
 
 export function tokensOf(text: string, offset = 0): Token[] {
   const out: Token[] = [];
   let last = 0;
-  for (const found of text.matchAll(TOKEN)) {
+  TOKEN.lastIndex = 0;
+  for (let found = TOKEN.exec(text); found; found = TOKEN.exec(text)) {
     const start = found.index;
     const raw = found[0];
-    const first = raw.charCodeAt(0);
+    const end = start + raw.length;
     out.push({
       text: raw === '\u2044' ? '/' : raw.toLowerCase(),
       start: start + offset,
-      end: start + raw.length + offset,
-      kind: first >= 48 && first <= 57 ? 'number' : LETTER.test(raw) ? 'word' : 'sign',
+      end: end + offset,
+      kind: found[2] !== undefined ? 'number' : found[1] !== undefined ? 'word' : 'sign',
       gap: start === last ? 0 : gapOf(text, last, start),
     });
-    last = start + raw.length;
+    last = end;
   }
   return out;
 }
-
-const LETTER = /^\p{L}/u;
 
 function gapOf(text: string, from: number, to: number): 1 | 2 | 3 {
   const line = text.indexOf('\n', from);

@@ -20,22 +20,26 @@ const MEASURING =
 
 const TOPICS: readonly Topic[] = [
   {
-    words: / (?:idle|idles|idling|tick over|ticks over|ticking over|tickover|ticks|revs|revving|rev|tacho|rev counter|r p m|screams|redline|slow running) /,
+    words:
+      / (?:idle|idles|idling|tick over|ticks over|ticking over|tickover|ticks|revs|revving|rev|tacho|rev counter|r p m|screams|redline|slow running) /,
     reach: 16,
     close: true,
     unit: (one) => (whole(one) && between(one, 300, 9000) && one.value % 10 === 0 ? 'rpm' : ''),
   },
   {
-    words: / (?:battery|batteries|cell|charging|charge|charges|dynamo|regulator|voltmeter|multimeter|voltage|volts|cut out|cuts in|cranking|terminals) /,
+    words:
+      / (?:battery|batteries|cell|charging|charge|charges|dynamo|regulator|voltmeter|multimeter|voltage|volts|cut out|cuts in|cranking|terminals) /,
     reach: 9,
     close: true,
     unit: (one) => (one.decimal && between(one, 3, 16) ? 'V' : ''),
   },
   {
-    words: / (?:tyre|tyres|tire|tires|pumped|inflated|pressures|tyre's|for the back|for the front|for the rear|for the rears|for the fronts) /,
+    words:
+      / (?:tyre|tyres|tire|tires|pumped|inflated|pressures|tyre's|for the back|for the front|for the rear|for the rears|for the fronts) /,
     reach: 9,
     close: true,
-    unit: (one, { psi }) => (one.decimal && between(one, 0.7, 4) ? 'bar' : psi && whole(one) && between(one, 8, 60) ? 'psi' : ''),
+    unit: (one, { psi }) =>
+      one.decimal && between(one, 0.7, 4) ? 'bar' : psi && whole(one) && between(one, 8, 60) ? 'psi' : '',
   },
   {
     words: / (?:torque|torqued|torque wrench|wrench set|done up|tightened|tighten|nipped) /,
@@ -45,10 +49,16 @@ const TOPICS: readonly Topic[] = [
   {
     words: / (?:compression|compressions) /,
     reach: 10,
-    unit: (one, { pressure }) => (pressure === 'psi' && between(one, 40, 200) ? 'psi' : pressure === 'bar' && between(one, 3, 14) ? 'bar' : ''),
+    unit: (one, { pressure }) =>
+      pressure === 'psi' && between(one, 40, 200)
+        ? 'psi'
+        : pressure === 'bar' && between(one, 3, 14)
+          ? 'bar'
+          : '',
   },
   {
-    words: / (?:thermometer|temperature|temperature's|temperatures|temp|oven|header|coolant|thermostat|stat) /,
+    words:
+      / (?:thermometer|temperature|temperature's|temperatures|temp|oven|header|coolant|thermostat|stat) /,
     reach: 8,
     close: true,
     unit: (one, { heat }) => (whole(one) && between(one, 15, 250) ? heat : ''),
@@ -57,19 +67,38 @@ const TOPICS: readonly Topic[] = [
 ];
 
 function lengthOf(one: Candidate, { metric, inches }: Leaning, near: string): string {
-  if (!one.decimal || one.part !== undefined || / (?:bolt|bolts|grade|class|volts|battery|compression|bar|ratio|litres?|acid|hydrometer|gravity) /.test(near)) return '';
+  if (
+    !one.decimal ||
+    one.part !== undefined ||
+    / (?:bolt|bolts|grade|class|volts|battery|compression|bar|ratio|litres?|acid|hydrometer|gravity) /.test(
+      near,
+    )
+  )
+    return '';
   const places = one.digits.split('.')[1]?.length ?? 0;
   if (one.value < 0.1 && places === 3 && !metric) return 'in';
   if (one.value >= 1 && one.value < 400 && !inches && metric) return 'mm';
-  return one.value < 1 && places <= 2 && metric && !inches ? 'mm' : one.value > 5 && places <= 2 && !inches ? 'mm' : '';
+  return one.value < 1 && places <= 2 && metric && !inches
+    ? 'mm'
+    : one.value > 5 && places <= 2 && !inches
+      ? 'mm'
+      : '';
 }
 
-const GOES_BEHIND = /^ (?:on the (?:level|flat|clock|speedo|straight|dial)|indicated|flat out|downhill|uphill|up hill|down hill|at the (?:bottom|top)|in (?:top|third|second|first)|up the|down the|along the)/;
-const GOES_BEFORE = / (?:doing|reads|reading|showing|shows|showed|says|indicated|clocked|pulls it at|pulls|needle at|needle on|speed of|flat out at|flat out it's|average of|averaged|cruises at|cruise at|cruising at|settles at|sits at|holds|got to|reached|up to|under|over|past|between|and|at|to|about|about) $/;
-const DRIVING = / (?:slowing|slow|slowed|speed|speedo|speedometer|gear|hill|road|lane|level|drive|driving|drove|flat out|needle|clock|climb|downhill|uphill|straight|cruise|cruises|cruising|motorway|bypass|throttle|overtook|overtaken|limit) /;
+const GOES_BEHIND =
+  /^ (?:on the (?:level|flat|clock|speedo|straight|dial)|indicated|flat out|downhill|uphill|up hill|down hill|at the (?:bottom|top)|in (?:top|third|second|first)|up the|down the|along the)/;
+const GOES_BEFORE =
+  / (?:doing|reads|reading|showing|shows|showed|says|indicated|clocked|pulls it at|pulls|needle at|needle on|speed of|flat out at|flat out it's|average of|averaged|cruises at|cruise at|cruising at|settles at|sits at|holds|got to|reached|up to|under|over|past|between|and|at|to|about|about) $/;
+const DRIVING =
+  / (?:slowing|slow|slowed|speed|speedo|speedometer|gear|hill|road|lane|level|drive|driving|drove|flat out|needle|clock|climb|downhill|uphill|straight|cruise|cruises|cruising|motorway|bypass|throttle|overtook|overtaken|limit) /;
 
 /** `close` looks at the nearest words alone: what they tell goes before any figure further off. */
-export function settleTopics(tokens: readonly Token[], all: readonly Candidate[], leaning: Leaning, close: boolean): void {
+export function settleTopics(
+  tokens: readonly Token[],
+  all: readonly Candidate[],
+  leaning: Leaning,
+  close: boolean,
+): void {
   for (const one of all) {
     if (one.unit !== '') continue;
     const unit = bareUnit(tokens, one, leaning, close);
@@ -83,7 +112,17 @@ export function settleTopics(tokens: readonly Token[], all: readonly Candidate[]
 function bareUnit(tokens: readonly Token[], one: Candidate, leaning: Leaning, close: boolean): string {
   if (one.fraction || one.part !== undefined) return '';
   if (!close && !one.word && /^0\.0\d\d$/.test(one.digits) && !leaning.metric) return 'in';
-  if (one.value < 0 && one.word && whole(one) && one.value > -40 && leaning.heat !== 'degF' && /^ (?:it's|its|was|is|at|of|to|about|down to|nearly|hit|showed|said|,) $/.test(around(tokens, one.from - 1, one.from))) return 'degC';
+  if (
+    one.value < 0 &&
+    one.word &&
+    whole(one) &&
+    one.value > -40 &&
+    leaning.heat !== 'degF' &&
+    /^ (?:it's|its|was|is|at|of|to|about|down to|nearly|hit|showed|said|,) $/.test(
+      around(tokens, one.from - 1, one.from),
+    )
+  )
+    return 'degC';
   if (sizeOf(tokens, one)) return leaning.metric && !leaning.inches ? 'mm' : '';
   const speed = leaning.speed && whole(one) && between(one, 8, 90) ? speedOf(tokens, one) : false;
   if (speed) return leaning.speed;
@@ -101,16 +140,24 @@ function bareUnit(tokens: readonly Token[], one: Candidate, leaning: Leaning, cl
   return '';
 }
 
-const ACROSS = /^(?:long|wide|thick|deep|tall|high|across|apart|outside|inside|diameter|dia|bore|proud|below|feeler|od|id|o\/d|i\/d)$/;
-const LENGTH = /^(?:gap|gaps|play|travel|clearance|sag|stroke|bore|diameter|width|length|height|depth|thickness|lift|float|wear|step|protrusion|stickout|squish|bore's|gap's|spot|dent|pit|lip|bow|warp|hollow|ridge|feeler)$/;
+const ACROSS =
+  /^(?:long|wide|thick|deep|tall|high|across|apart|outside|inside|diameter|dia|bore|proud|below|feeler|od|id|o\/d|i\/d)$/;
+const LENGTH =
+  /^(?:gap|gaps|play|travel|clearance|sag|stroke|bore|diameter|width|length|height|depth|thickness|lift|float|wear|step|protrusion|stickout|squish|bore's|gap's|spot|dent|pit|lip|bow|warp|hollow|ridge|feeler)$/;
 
 /** "240 long", "the gap is five": a length is said beside it. */
 function lengthBeside(tokens: readonly Token[], one: Candidate): boolean {
   const after = joins(tokens, one.to, 1) ? at(tokens, one.to) : '';
-  if (ACROSS.test(after) && !(one.word && one.value <= 4)) return !/^(?:bolts?|the|of)$/.test(at(tokens, one.to + 1)) || after === 'across';
+  if (ACROSS.test(after) && !(one.word && one.value <= 4))
+    return !/^(?:bolts?|the|of)$/.test(at(tokens, one.to + 1)) || after === 'across';
   if (counts(tokens, one)) return false;
   let k = one.from - 1;
-  for (let steps = 0; steps < 3 && /^(?:is|of|was|now|at|about|=|:|to|just|only|the|'s|nearly|it)$/.test(at(tokens, k)); steps++) k -= 1;
+  for (
+    let steps = 0;
+    steps < 3 && /^(?:is|of|was|now|at|about|=|:|to|just|only|the|'s|nearly|it)$/.test(at(tokens, k));
+    steps++
+  )
+    k -= 1;
   return LENGTH.test(at(tokens, k)) && joins(tokens, one.from, 1);
 }
 
@@ -118,17 +165,29 @@ function lengthBeside(tokens: readonly Token[], one: Candidate): boolean {
 function sizeOf(tokens: readonly Token[], one: Candidate): boolean {
   if (!(between(one, 5, 3000) && !one.fraction)) return false;
   const times = (k: number): boolean => /^(?:x|×|by)$/.test(at(tokens, k));
-  const number = (k: number): boolean => tokens[k]?.kind === 'number' || isNumberName(at(tokens, k)) || at(tokens, k) === 'a';
+  const number = (k: number): boolean =>
+    tokens[k]?.kind === 'number' || isNumberName(at(tokens, k)) || at(tokens, k) === 'a';
   const [before, after] = [times(one.from - 1) && number(one.from - 2), times(one.to) && number(one.to + 1)];
   if (before === after && before) return false;
-  return (before || after) && !/ (?:seal|seals|bearing|bearings|o-ring|ring|rings|tyre|tyres|belt|bolt|bolts|screws?|m|studs?|bush) /.test(around(tokens, one.from - 10, one.to + 8));
+  return (
+    (before || after) &&
+    !/ (?:seal|seals|bearing|bearings|o-ring|ring|rings|tyre|tyres|belt|bolt|bolts|screws?|m|studs?|bush) /.test(
+      around(tokens, one.from - 10, one.to + 8),
+    )
+  );
 }
 
 /** "four bolts": a noun behind a whole number is counted by it. */
 function counted(tokens: readonly Token[], one: Candidate): boolean {
   const next = tokens[one.to];
   if (!next || next.kind !== 'word' || next.gap > 1) return false;
-  return next.gap === 0 || (/[^s']s$/.test(next.text) && next.text.length > 3 && !/^(?:goes|says|reads|this|less|across|plus|wants|always)$/.test(next.text)) || /^(?:times|of|off|more|hundred|thousand)$/.test(next.text);
+  return (
+    next.gap === 0 ||
+    (/[^s']s$/.test(next.text) &&
+      next.text.length > 3 &&
+      !/^(?:goes|says|reads|this|less|across|plus|wants|always)$/.test(next.text)) ||
+    /^(?:times|of|off|more|hundred|thousand)$/.test(next.text)
+  );
 }
 
 function speedOf(tokens: readonly Token[], one: Candidate): boolean {
@@ -137,5 +196,14 @@ function speedOf(tokens: readonly Token[], one: Candidate): boolean {
   if (!DRIVING.test(around(tokens, one.from - 22, one.to + 14))) return false;
   if (GOES_BEHIND.test(behind)) return true;
   if (counted(tokens, one)) return false;
-  return / (?:doing|do|does|speed of|flat out at|average of|averaged|slowing down to|slow down to|slowed to|slowed down to|cruises at|cruising at|clocked|speedo says|speedo reads|speedo shows|needle at|needle on|clock says|clock shows|it shows|it showed) (?:about |nearly |a )?$/.test(before) || (GOES_BEFORE.test(before) && /^ (?:at the|and|on|so|indicated|which|it|in|but|then|now|with|i)? ?/.test(behind) && / (?:speedo|speedometer|needle|flat out|km|mph|indicated|average) /.test(around(tokens, one.from - 14, one.to + 10)));
+  return (
+    / (?:doing|do|does|speed of|flat out at|average of|averaged|slowing down to|slow down to|slowed to|slowed down to|cruises at|cruising at|clocked|speedo says|speedo reads|speedo shows|needle at|needle on|clock says|clock shows|it shows|it showed) (?:about |nearly |a )?$/.test(
+      before,
+    ) ||
+    (GOES_BEFORE.test(before) &&
+      /^ (?:at the|and|on|so|indicated|which|it|in|but|then|now|with|i)? ?/.test(behind) &&
+      / (?:speedo|speedometer|needle|flat out|km|mph|indicated|average) /.test(
+        around(tokens, one.from - 14, one.to + 10),
+      ))
+  );
 }

@@ -9,20 +9,27 @@ export interface UnitFound {
 }
 
 /** May stand between a number said in words and its unit: "two full turns", "sixty odd quid". */
-const FILLER = /^(?:full|complete|whole|good|more|clear|solid|odd|or|so|ish|further|extra|bare|short|generous|cold|metric)$/;
+const FILLER =
+  /^(?:full|complete|whole|good|more|clear|solid|odd|or|so|ish|further|extra|bare|short|generous|cold|metric)$/;
 const JOINER = /^[-‐‑–.·⋅*•∙]$/;
 
 /** The unit behind the token at `i`, which is the first after the number; `text` is the source, for capitals. */
-export function unitAfter(tokens: readonly Token[], read: Reading, text: (token: Token) => string): UnitFound | undefined {
+export function unitAfter(
+  tokens: readonly Token[],
+  read: Reading,
+  text: (token: Token) => string,
+): UnitFound | undefined {
   const i = read.to;
   const direct = formAt(tokens, i, read, text);
   if (direct) return direct;
-  if (/^[-‐‑]$/.test(at(tokens, i)) && joins(tokens, i) && joins(tokens, i + 1)) return formAt(tokens, i + 1, read, text);
+  if (/^[-‐‑]$/.test(at(tokens, i)) && joins(tokens, i) && joins(tokens, i + 1))
+    return formAt(tokens, i + 1, read, text);
   if (read.fraction || read.about) {
     const of = partOf(tokens, i);
     if (of > i) return formAt(tokens, of, { ...read, word: true }, text);
   }
-  if (at(tokens, i) === 'of' && /^an?$/.test(at(tokens, i + 1))) return formAt(tokens, i + 2, { ...read, word: true }, text);
+  if (at(tokens, i) === 'of' && /^an?$/.test(at(tokens, i + 1)))
+    return formAt(tokens, i + 2, { ...read, word: true }, text);
   let k = i;
   while (k < i + 2 && FILLER.test(at(tokens, k)) && joins(tokens, k, 1)) k += 1;
   const found = k > i ? formAt(tokens, k, { ...read, word: true }, text) : undefined;
@@ -38,7 +45,12 @@ function partOf(tokens: readonly Token[], i: number): number {
   return joins(tokens, i, 2) ? k : i;
 }
 
-export function formAt(tokens: readonly Token[], i: number, read: Reading, text: (token: Token) => string): UnitFound | undefined {
+export function formAt(
+  tokens: readonly Token[],
+  i: number,
+  read: Reading,
+  text: (token: Token) => string,
+): UnitFound | undefined {
   const first = tokens[i];
   if (!first || !reaches(tokens, i, text)) return undefined;
   for (const form of formsOf(first.text)) {
@@ -56,14 +68,27 @@ export function formAt(tokens: readonly Token[], i: number, read: Reading, text:
 function reaches(tokens: readonly Token[], i: number, text: (token: Token) => string): boolean {
   const token = tokens[i];
   if (!token || token.gap < 2) return token !== undefined;
-  return token.kind === 'word' && token.text.length > 3 && text(token) === token.text && !/^(?:inch|feet|foot|bars?|turns?|hours?|days?|weeks?|tons?|mill?s?|mins?)$/.test(token.gap === 3 ? token.text : '');
+  return (
+    token.kind === 'word' &&
+    token.text.length > 3 &&
+    text(token) === token.text &&
+    !/^(?:inch|feet|foot|bars?|turns?|hours?|days?|weeks?|tons?|mill?s?|mins?)$/.test(
+      token.gap === 3 ? token.text : '',
+    )
+  );
 }
 
 function matched(tokens: readonly Token[], i: number, form: Form): number {
   let k = i;
   for (const [place, word] of form.words.entries()) {
     if (place > 0) {
-      if (at(tokens, k) !== word && JOINER.test(at(tokens, k)) && joins(tokens, k, 1) && joins(tokens, k + 1, 1)) k += 1;
+      if (
+        at(tokens, k) !== word &&
+        JOINER.test(at(tokens, k)) &&
+        joins(tokens, k, 1) &&
+        joins(tokens, k + 1, 1)
+      )
+        k += 1;
       if (!joins(tokens, k, 2)) return -1;
     }
     if (at(tokens, k) !== word) return -1;
@@ -78,10 +103,17 @@ function endsWell(tokens: readonly Token[], i: number, to: number, form: Form): 
   if (!after || after.gap > 0) return true;
   if (after.kind !== 'sign') return form.words.at(-1)?.length === 1 && !/\p{L}/u.test(form.words[0] ?? '');
   const beyond = tokens[to + 1];
-  return !(to - i === 1 && at(tokens, i).length < 3 && /^[/'’&]$/.test(after.text) && beyond?.gap === 0 && beyond.kind === 'word');
+  return !(
+    to - i === 1 &&
+    at(tokens, i).length < 3 &&
+    /^[/'’&]$/.test(after.text) &&
+    beyond?.gap === 0 &&
+    beyond.kind === 'word'
+  );
 }
 
-const NOT_IN = /^(?:the|a|an|my|his|her|our|your|their|its|it|one|all|there|here|this|that|these|those|each|every|both|total|top|second|third|first|gear|stock|case|place|position|front|and|turn|order|my|town|japan|half|reverse|neutral|series|parallel|with|good|so|by|between|all|time|april|may|june|july|summer|winter|spring|autumn)$/;
+const NOT_IN =
+  /^(?:the|a|an|my|his|her|our|your|their|its|it|one|all|there|here|this|that|these|those|each|every|both|total|top|second|third|first|gear|stock|case|place|position|front|and|turn|order|my|town|japan|half|reverse|neutral|series|parallel|with|good|so|by|between|all|time|april|may|june|july|summer|winter|spring|autumn)$/;
 
 /** What else a short word could be behind a number. */
 function fits(tokens: readonly Token[], i: number, to: number, form: Form, read: Reading): boolean {
@@ -89,13 +121,26 @@ function fits(tokens: readonly Token[], i: number, to: number, form: Form, read:
   const after = joins(tokens, to, 1) ? at(tokens, to) : '';
   if (word === 'in' && form.words.length === 1) {
     if (after === '') return !read.word;
-    if (read.fraction || read.digits.startsWith('0.')) return !/^(?:the|my|his|her|our|your|it|this|that)$/.test(after);
-    return !NOT_IN.test(after) && !(tokens[to]?.kind === 'number' && !read.decimal) && (read.decimal || !/^(?:\p{L}{2,})$/u.test(after) || IN_WHAT.test(after));
+    if (read.fraction || read.digits.startsWith('0.'))
+      return !/^(?:the|my|his|her|our|your|it|this|that)$/.test(after);
+    return (
+      !NOT_IN.test(after) &&
+      !(tokens[to]?.kind === 'number' && !read.decimal) &&
+      (read.decimal || !/^(?:\p{L}{2,})$/u.test(after) || IN_WHAT.test(after))
+    );
   }
   if (/^["″”]$/.test(word)) return tokens[i]?.gap === 0 && (read.value < 100 || read.fraction === true);
   if (word === 'min') return !(tokens[to]?.kind === 'number' && (read.decimal || /[.,]/.test(after)));
-  if (word === 'c' && !joins(tokens, i)) return !/^(?:clip|clips|clamp|clamps|spanner|spanners|washer|washers|section)$/.test(after);
-  if (word === 's' && joins(tokens, i)) return !(read.value >= 10 && read.value % 10 === 0 && /^(?:the|early|late|mid)$/.test(at(tokens, read.from - 1))) && !(read.value >= 1900 && read.value < 2100);
+  if (word === 'c' && !joins(tokens, i))
+    return !/^(?:clip|clips|clamp|clamps|spanner|spanners|washer|washers|section)$/.test(after);
+  if (word === 's' && joins(tokens, i))
+    return (
+      !(
+        read.value >= 10 &&
+        read.value % 10 === 0 &&
+        /^(?:the|early|late|mid)$/.test(at(tokens, read.from - 1))
+      ) && !(read.value >= 1900 && read.value < 2100)
+    );
   if (form.unit === 'teeth') return read.about !== true;
   if (/^crowns?$/.test(word)) return !/^(?:wheel|gear|nut|cap|and)$/.test(after) || word === 'crowns';
   if (word === 'stone') return !/^(?:cold|guard|dead|wheel|chip|chips|grit|and)$/.test(after);
@@ -103,7 +148,8 @@ function fits(tokens: readonly Token[], i: number, to: number, form: Form, read:
   if (word === 'mill') return !/^(?:bit|file|cutter)$/.test(after);
   if (/^(?:feet|foot)$/.test(word)) return !/^(?:pump|brake|pedal|operated|rest|well|board)/.test(after);
   if (/^bars?$/.test(word)) return !/^(?:heater|end|ends|stool|code)$/.test(after);
-  if (/^turns?$/.test(word)) return !/^(?:up|round|ups|signal|signals)$/.test(after) || read.fraction === true || word === 'turns';
+  if (/^turns?$/.test(word))
+    return !/^(?:up|round|ups|signal|signals)$/.test(after) || read.fraction === true || word === 'turns';
   if (word === 'volt' && /^age$/.test(after)) return false;
   return true;
 }

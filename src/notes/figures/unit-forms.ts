@@ -45,5 +45,8 @@ function compiled(): Map<string, Form[]> {
 function spelled(form: string): string[] {
   const cut = form.indexOf('~');
   if (cut < 0) return [form];
-  return spelled(form.slice(cut + 1)).flatMap((rest) => [form.slice(0, cut) + rest, `${form.slice(0, cut)}s${rest}`]);
+  return spelled(form.slice(cut + 1)).flatMap((rest) => [
+    form.slice(0, cut) + rest,
+    `${form.slice(0, cut)}s${rest}`,
+  ]);
 }

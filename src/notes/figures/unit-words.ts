@@ -26,7 +26,8 @@ export const UNIT_WORDS: Readonly<Record<string, string>> = {
   dL: 'dl, decilitre~, deciliter~',
   L: '#l, #ltr~, #lt~, litre~, liter~',
   gal: 'gal~, gallon~',
-  'imp gal': 'imp gal~, imp gallon~, imperial gal~, imperial gallon~, uk gal~, uk gallon~, gallon~ imperial, gal~ imp',
+  'imp gal':
+    'imp gal~, imp gallon~, imperial gal~, imperial gallon~, uk gal~, uk gallon~, gallon~ imperial, gal~ imp',
   'US gal': 'us gal~, us gallon~, american gallon~, gallon~ us, gal~ us',
   pt: 'pint~, #pt~',
   'imp pt': 'imp pt~, imp pint~, imperial pint~, uk pint~',
@@ -61,9 +62,11 @@ export const UNIT_WORDS: Readonly<Record<string, string>> = {
   MPa: 'mpa, megapascal~',
   hPa: 'hpa',
   atm: 'atm, atmosphere~',
-  'kgf/cm2': 'kg / cm2, kg / cm ², kgf / cm2, kg per square centimetre, kilo~ per square centimetre, kilo~ per square centimeter',
+  'kgf/cm2':
+    'kg / cm2, kg / cm ², kgf / cm2, kg per square centimetre, kilo~ per square centimetre, kilo~ per square centimeter',
   inHg: 'inhg, in hg, inches of mercury, inches of vacuum, inch~ of mercury',
-  'km/h': 'km / h, kmh, kph, kmph, km / hr, km h, k p h, km an hour, km per hour, kilometre~ an hour, kilometre~ per hour, kilometer~ an hour, kilometer~ per hour, kilometres hour, kay an hour, k an hour',
+  'km/h':
+    'km / h, kmh, kph, kmph, km / hr, km h, k p h, km an hour, km per hour, kilometre~ an hour, kilometre~ per hour, kilometer~ an hour, kilometer~ per hour, kilometres hour, kay an hour, k an hour',
   mph: 'mph, m p h, mile~ an hour, mile~ per hour, miles hour',
   'm/s': 'm / s, metre~ per second, metre~ a second, meter~ per second',
   rpm: 'rpm, r p m, r / min, rev / min, revs / min, rev~ per minute, rev~ per min, rev~ a minute, revolution~ per minute, revolution~ a minute, revs, #rev',
@@ -128,7 +131,9 @@ export const MONEY: ReadonlySet<string> = new Set(
 export const SIGNS: Readonly<Record<string, string>> = { '£': 'GBP', '€': 'EUR', $: 'USD', '¥': 'JPY' };
 /** Codes that stand before a sum: "EUR 12". */
 export const CODES: Readonly<Record<string, string>> = {
-  ...Object.fromEntries([...MONEY].filter((code) => code !== 'CAD').map((code) => [code.toLowerCase(), code])),
+  ...Object.fromEntries(
+    [...MONEY].filter((code) => code !== 'CAD').map((code) => [code.toLowerCase(), code]),
+  ),
   euro: 'EUR',
   kč: 'CZK',
   rm: '',

@@ -1,5 +1,6 @@
 /** A unit's word that stands for several things, told by the words around; empty where they do not tell. */
 import type { Candidate } from './figure.ts';
+import type { Leaning } from './leaning.ts';
 import { around, at, type Token } from './tokens.ts';
 
 const FLUID =
@@ -14,7 +15,11 @@ export function whichMil(tokens: readonly Token[], one: Candidate): string {
   if (SIZE.test(around(tokens, one.to, one.to + 2))) return 'mm';
   const near = around(tokens, one.from - 9, one.to + 7);
   if (!FLUID.test(near) || (one.decimal && one.value < 20)) return 'mm';
-  return one.value >= 50 || !SIZE.test(near) ? (FLUID.test(around(tokens, one.from - 6, one.to + 5)) && one.value >= 20 ? 'mL' : 'mm') : 'mm';
+  return one.value >= 50 || !SIZE.test(near)
+    ? FLUID.test(around(tokens, one.from - 6, one.to + 5)) && one.value >= 20
+      ? 'mL'
+      : 'mm'
+    : 'mm';
 }
 
 const ANGLE =
@@ -22,23 +27,39 @@ const ANGLE =
 const HEAT =
   / (?:cold|warm|warmed|hot|temperature|temp|thermometer|boil|boiling|boiled|oven|heat|heated|freezing|freezer|outside|outdoors|celsius|fahrenheit|weather|morning|shed|garage|lean|stick|gauge|water|oil|coolant|radiator|iron|paint|powder|cure|bake|baked|stove|thermostat|sun|shade|frost|minus|below|above|engine|today|tonight|room|workshop) /;
 
-/** "degrees" of an angle or of heat; Celsius, unless the text speaks of Fahrenheit. */
-export function whichDegrees(tokens: readonly Token[], one: Candidate, fahrenheit: boolean): string {
+/** "degrees" of an angle or of heat, by the nearest words; where there are none, by the one kind that the text speaks of elsewhere. */
+export function whichDegrees(
+  tokens: readonly Token[],
+  one: Candidate,
+  { fahrenheit, heat: only, angles }: Leaning,
+): string {
+  const said = angles ? '' : only;
   const score = (topic: RegExp): number => {
-    for (const reach of [3, 7, 14]) if (topic.test(around(tokens, one.from - reach, one.to + reach))) return 20 - reach;
+    for (const reach of [3, 7, 14])
+      if (topic.test(around(tokens, one.from - reach, one.to + reach))) return 20 - reach;
     return 0;
   };
   const [angle, heat] = [score(ANGLE), score(HEAT)];
   if (angle > heat || (one.decimal && one.value < 10 && heat === 0)) return 'deg';
-  if (angle === heat && angle > 0 && / (?:advance|timing|crank|tdc|btdc|ignition|dwell|dead|protractor|castor|camber|angle) /.test(around(tokens, one.from - 9, one.to + 9))) return 'deg';
+  if (
+    angle === heat &&
+    angle > 0 &&
+    / (?:advance|timing|crank|tdc|btdc|ignition|dwell|dead|protractor|castor|camber|angle) /.test(
+      around(tokens, one.from - 9, one.to + 9),
+    )
+  )
+    return 'deg';
   if (angle === 0 && heat === 0 && /^(?:45|60|90|120|180|270|360)$/.test(String(one.value))) return '';
-  return fahrenheit ? (one.value > 45 ? '' : '') : 'degC';
+  if (heat === 0 && angle === 0) return said;
+  return fahrenheit ? (said === 'degF' ? 'degF' : '') : 'degC';
 }
 
 const words = (list: string): ReadonlySet<string> => new Set(list.split(' '));
 const WEIGHT = words('weigh weighs weighed weight weighing scales scale mass lump hammer');
 const HEAVY = words('heavy heavier lift lifts lifted load loaded carries ballast nails');
-const PRESSURE = words('tyre tyres tire tires pressure pressures compression pumped pump inflate inflated inflating air gauge compressor boost psi valve valves bead');
+const PRESSURE = words(
+  'tyre tyres tire tires pressure pressures compression pumped pump inflate inflated inflating air gauge compressor boost psi valve valves bead',
+);
 const TORQUE = words('torque torqued wrench tighten tightened nipped');
 const PAID = words(
   'paid pay cost costs costing price priced bought buy postage posted each charged bill quid spent spend sold worth owe owes freight carriage delivered delivery cheap cheaper pair total plus fee duty refund asking pence fitted apiece lot set ea deposit scrap bargain invoice receipt tax vat',
@@ -56,7 +77,8 @@ export function whichPounds(tokens: readonly Token[], one: Candidate, psi: boole
   const before = at(tokens, one.from - 1);
   const pressure = wordsOff(tokens, one, PRESSURE);
   if (/^(?:for|paid|cost)$/.test(before) && pressure > 3) return 'GBP';
-  if (at(tokens, one.to) === 'of' && !/^(?:the|it|this|that)$/.test(at(tokens, one.to + 1))) return pressure < 4 || /^(?:air|pressure|boost)$/.test(at(tokens, one.to + 1)) ? 'psi' : 'lb';
+  if (at(tokens, one.to) === 'of' && !/^(?:the|it|this|that)$/.test(at(tokens, one.to + 1)))
+    return pressure < 4 || /^(?:air|pressure|boost)$/.test(at(tokens, one.to + 1)) ? 'psi' : 'lb';
   if (psi && / in (?:it|there|them|that|the) /.test(around(tokens, one.to, one.to + 4))) return 'psi';
   const near = [
     ['lb', wordsOff(tokens, one, WEIGHT)],

@@ -58,7 +58,8 @@ function remainder(tokens: readonly Token[], i: number): Count | undefined {
 /** Whole numbers below a million. */
 export function countAt(tokens: readonly Token[], i: number): Count | undefined {
   const first = at(tokens, i);
-  const article = first === 'a' && joins(tokens, i + 1, 2) && /^(?:hundred|thousand)$/.test(at(tokens, i + 1));
+  const article =
+    first === 'a' && joins(tokens, i + 1, 2) && /^(?:hundred|thousand)$/.test(at(tokens, i + 1));
   const from = article ? i + 1 : i;
   const thousand = at(tokens, from) === 'thousand' && article;
   const head = thousand ? { value: 1, to: from } : belowThousands(tokens, from);
@@ -69,7 +70,12 @@ export function countAt(tokens: readonly Token[], i: number): Count | undefined 
   if (rest >= 0 && at(tokens, rest) === 'and') rest = next(tokens, rest + 1);
   const more = rest >= 0 && isNumberName(at(tokens, rest)) ? belowThousands(tokens, rest) : undefined;
   const after = more ? next(tokens, more.to) : -1;
-  if (!more || more.value === 0 || more.value > 999 || (after >= 0 && (PARTS.has(at(tokens, after)) || at(tokens, after) === 'thousand')))
+  if (
+    !more ||
+    more.value === 0 ||
+    more.value > 999 ||
+    (after >= 0 && (PARTS.has(at(tokens, after)) || at(tokens, after) === 'thousand'))
+  )
     return { value: head.value * 1000, to: k + 1 };
   return { value: head.value * 1000 + more.value, to: more.to };
 }
@@ -78,13 +84,22 @@ export function countAt(tokens: readonly Token[], i: number): Count | undefined 
 export function pairAfter(tokens: readonly Token[], high: Count): NonNullable<Reading['pair']> | undefined {
   if (high.value < 1 || high.value > 99) return undefined;
   let k = next(tokens, high.to);
-  if (k < 0 || !joins(tokens, k, 1) || (k > high.to && high.value > 9 && !/^(?:oh|ninety)$/.test(at(tokens, k)) && high.value > 30)) return undefined;
+  if (
+    k < 0 ||
+    !joins(tokens, k, 1) ||
+    (k > high.to && high.value > 9 && !/^(?:oh|ninety)$/.test(at(tokens, k)) && high.value > 30)
+  )
+    return undefined;
   const oh = /^(?:oh|o|zero|nought|naught)$/.test(at(tokens, k));
   if (oh) k = next(tokens, k + 1);
   const low = k < 0 ? undefined : belowHundred(tokens, k);
   if (!low || (oh ? low.value < 1 || low.value > 9 : low.value < 10)) return undefined;
   // "on forty twenty three point four": the second number goes on by itself
   const after = next(tokens, low.to);
-  if (after >= 0 && (/^(?:point|hundred|thousand)$/.test(at(tokens, after)) || (partNameAt(tokens, after) && low.value < 20))) return undefined;
+  if (
+    after >= 0 &&
+    (/^(?:point|hundred|thousand)$/.test(at(tokens, after)) || (partNameAt(tokens, after) && low.value < 20))
+  )
+    return undefined;
   return { high: high.value, low: low.value, oh, highTo: low.to };
 }
