@@ -100,7 +100,7 @@ export const COMPONENTS = {
   },
   Ledger: { help: 'The chapter’s costs.', attributes: {} },
   RoadTest: {
-    help: 'The runs of a road test, drawn, with what was fitted to them and its safety note.',
+    help: 'A road test: its runs, drawn, with what was fitted to them, or its single points as indicated; and its safety note.',
     attributes: { id: must('Its name in the column "test" of road-tests.csv.') },
   },
   Faults: { help: 'The faults carried over and onward.', attributes: {} },

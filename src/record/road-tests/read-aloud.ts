@@ -12,8 +12,14 @@ const SILENCE_s = 2.5;
  * The speeds that somebody reads aloud on a recording, from its captions or its timed transcript. A speed has the time at
  * which its line of words begins.
  */
-export function readAloud(lines: Lines, report: Report): PointsText {
+export function readAloud(lines: Lines, report: Report): PointsText | undefined {
   const spoken = readSpoken(lines, report, 'road-tests/read-aloud');
+  if (spoken.length === 0)
+    return report.add(
+      'road-tests/read-aloud',
+      { file: lines.file },
+      'No words with times stand in this file. Export the captions as WebVTT or SRT, or begin each line of a transcript with its time, such as [1:05].',
+    );
   const { text, lineAt } = oneText(spoken);
   const points = spokenSpeeds(text).flatMap(({ start, end, ...speed }): ReadPoint[] => {
     const { line, offset } = lineAt(start);
