@@ -180,7 +180,7 @@ function sizeOf(tokens: readonly Token[], one: Candidate): boolean {
 /** "four bolts": a noun behind a whole number is counted by it. */
 function counted(tokens: readonly Token[], one: Candidate): boolean {
   const next = tokens[one.to];
-  if (!next || next.kind !== 'word' || next.gap > 1) return false;
+  if (next?.kind !== 'word' || next.gap > 1) return false;
   return (
     next.gap === 0 ||
     (/[^s']s$/.test(next.text) &&
