@@ -71,6 +71,8 @@ export const substanceHazards: Hazard[] = [
       'two pack|2 pack|twopack|2k|isocyanate|isocyanates|polyurethane|two part paint|catalysed paint|catalyzed paint|2 part paint|urethane|hardener|activator|catalysed|catalyzed|acrylic 2k|two part polyurethane|two component|2 component - epoxy|polyurethane bush|poly bush|filler|body filler|urethane bush|bushing|putty|@money|glue|resin|case hardener',
       'hardener|activator|two part + paint|spray|mix|coat|clear|lacquer|hour|pot|gun|primer|top coat|mask - filler|bush|adhesive|glue',
       'clear coat|clearcoat|base coat|basecoat|etch primer + spray|2 to 1|gun|hardener|clear|2k|pack|mask - 1k|rattle',
+      'isocyanate|isocyanates|iso cyanate|air fed|air fed mask|air fed hood|airfed|fed mask|fresh air mask|compressor mask|breathing hood - water',
+      'two to one|2 to 1|three to one|3 to 1|four to one|4 to 1 + thinner|thinners|hardener|activator|gun|clear|colour|paint|coat|primer - gear|ratio of gear|compression|leverage|oil|epoxy',
     ],
   },
   {
@@ -101,13 +103,18 @@ export const substanceHazards: Hazard[] = [
       'coachwork|bodywork|coach lines|old colour|old finish|old blue|old cream|old green|original cream|original blue|original green + sand|flat|flatted|wet and dry|rub|strip|scrape|burn|blast|grind|rubbed',
       'lead + gutter|roof|filed|file|body|join|pillar|arch|shape|panel - earth|plug|battery|length of lead|lead off|jump|lead to|time',
       'lead + filler|seam|run out|file|loaded|loading|wiped|paddle|solder|paint|primer|body + torch|file|sand|seam|melt|old|dust|run|door|wing|cut|roof - plug lead|lead off|lead time|earth lead|jump lead|lead acid|in lead|leads',
-      '@paintoff + bare metal|bare steel|down to metal|back to metal|old primer|orange primer|red primer|grey primer|several colours|five colours|layers|under blue|under green|flaking|bonnet|wing|door|panel|bodywork - disc brake|brake|gasket|bearing|new|weld|stud|bracket',
+      '@paintoff + bare metal|bare steel|down to metal|back to metal|old primer|orange primer|red primer|grey primer|several colours|five colours|layers|under blue|under green|flaking|bonnet|wing|door|panel|bodywork - disc brake|brake|gasket|bearing|new|weld|stud|bracket|guide coat|stopper',
       'primer|paint|enamel|colours + under blue|under green|underneath|beneath|original|orange|years old|old + sand|sanded|strip|stripped|scrape|scraped|rub|flake|heat gun|blast|burn|file',
       'red lead|lead paint|leaded paint|lead primer|lead loading|body solder|body lead|white lead|lead based|lead filler|lead dust|lead solder seam',
       '@oldpaint + @paintoff',
       '@paintoff + paint|primer|coats|lacquer|enamel|feathered edge|layers|paintwork - new paint|paint stripper on|fresh paint|second coat|between coats|1k|bread|price|paper|brush|wipe panel|panel wipe|scraper|blue|pen|paint mark|dab|@money|paint code|thin paint|brake shoe|varnish off fingers|paint came up|fluid|high build',
       'paint + cream|green under|under grey|layers|1950s|1940s|1930s|1960s|sixty years|fifty years|forty years|seventy years + sand|scrape|strip|burn|rub|flap|dust|flake|blast|file - plate|code|lead time',
       'flake|flakes|flaking|powder + old paint|original paint|paint|solder|seam|grey powder - powder coat',
+      'lead in it|lead in that|lead in paint|lead in primer|theres lead|there is lead|full of lead|lead test|lead swab|swabbed|tested for lead|test for lead|leaded|lead free test + paint|primer|stuff|colour|grey|red|orange|blue|green|cream|pink|sand|sanding|dry|wet|mask|old|under|swab|body|layer|layers - petrol|plug lead|battery|wire|leads|acid|jump',
+      'swab|swabbed|test kit|test stick + pink|red|lead|paint|primer',
+      'dry sanding|sand dry|sanded dry|sanding dry|no dry sanding|dry sand|rub dry|rubbed dry + paint|primer|grey|old|stuff|lead|mask|wet|colour|stripper - filler|new|fresh|lining|shoe|block',
+      'hold lead|hides lead|might be lead|may be lead|could be lead|will be lead|be lead|probably lead|bound to be lead|might have lead|could have lead|has lead in|have lead in|contain lead|contains lead|lead I bet|old lead|lead bearing paint - pipe|plug|battery|flashing|roof|tape',
+      'old|original|underneath|under|beneath|green|grey|blue|red|cream|layer|layers|years|decades + paint|primer|stuff|colour|coat|enamel|underneath + wet|wet rub|wet and dry|mask|respirator|damp|dust sheet|vacuum|scrape|scraping|scraper|stripper|heat gun|sanded|sanding|rubbed|flatting|grit - new|fresh|second coat|gasket|lining|shoe|drum|clutch',
     ],
   },
   {
@@ -155,6 +162,8 @@ export const substanceHazards: Hazard[] = [
     sources: [PRACTICE('Chemical into water, outdoors, goggles and shield')],
     words: [
       'caustic|caustic soda|oven cleaner|hydrochloric|phosphoric|muriatic|hydrofluoric|=lye|sodium hydroxide|spirits of salt|brick acid|brick cleaner|pickling|chlorine - caustic remark|caustic comment|@money',
+      'washing soda|soda crystals|hot soda|soda bath|soda tank|drain cleaner|drain unblocker|sink unblocker|descaler|kettle descaler|rust remover|deruster|acid bath|citric|citric acid|oxalic|pickle|pickled|toilet cleaner|brick cleaner|wheel acid|electrolysis|electrolytic|washing crystals|molasses|etching acid|patio cleaner|bleach + soak|soaked|tray|bath|bucket|tub|left|overnight|hours|hour|fizz|fizzed|fizzes|aluminium|head|tank|gloves|goggles|rinse|rinsed|flush|flushed|hot|boil|boiled|percent|%|solution|rust|scale|solder|casing|block|neutralise - battery|terminal|bread|drink|order|@money',
+      'caustic|oven cleaner|lye + soak|bucket|tank|bath|aluminium|gloves|eyes|fumes|fizz|rinse',
     ],
   },
   {
@@ -175,6 +184,9 @@ export const substanceHazards: Hazard[] = [
     words: [
       'linseed|danish oil|tung oil|boiled oil',
       'oily rag|oil soaked rag|oily rags|rags soaked + heap|pile|bin|bucket|corner|smoulder|bag',
+      'rag|rags|cloth|cloths|wipes|wadding|paper towel|kitchen roll|tack rag + heap|heaped|pile|piled|flat|spread|spread out|hung|on line|washing line|lidded|lidded tin|lidded bin|tin with lid|bin with lid|metal bin|metal tin|steel bin|dustbin|bucket of water|smoulder|smouldering|catch fire|caught fire|go up on own|light themselves|on their own|spontaneous|combust|screwed up|wadded|balled up|wet them down|binned + dry|oil|oily|linseed|water|line|outside|out of shed|lid|lidded|fire|heap|paint|solvent|thinner|stain|varnish|petrol|paraffin|tin|bin|burn|burnt|hot|warm|smell - brake|drum|lining|asbestos|clutch dust|radiator|under jack|@money',
+      'oily|oil soaked|linseed|oiled|soaked|turpsy|paraffin|solvent + rag|rags|cloth|cloths|cotton waste|sawdust|overalls + bin|tin|lid|outside|bucket|flat|heap|line|fire|smoulder|hot|warm|pile|bag - brake|lining|asbestos',
+      'boiled linseed|linseed oil|raw linseed|teak oil|wood stain|oil varnish|tung + rag|rags|cloth|wipe|wiped|rub|rubbed|coat|coats',
     ],
   },
 ];
