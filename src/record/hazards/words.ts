@@ -36,8 +36,6 @@ export interface Match {
 }
 
 interface Rule {
-  /** Its own number, for marking it as tried. */
-  id: number;
   hazard: number;
   /** Second and third of `near`, or the first again: what is looked at before anything else. */
   second: number;
@@ -114,6 +112,7 @@ export function compile(
     return id;
   };
 
+  const spreadClasses = new Map<string, string[]>();
   const spread = (text: string): string[] =>
     text
       .split('|')
@@ -122,7 +121,11 @@ export function compile(
         if (!part.startsWith('@')) return [part];
         const list = classes[part.slice(1)];
         if (list === undefined) throw new Error(`there is no class ${part}`);
-        return spread(list);
+        const known = spreadClasses.get(part);
+        if (known !== undefined) return known;
+        const words = spread(list);
+        spreadClasses.set(part, words);
+        return words;
       });
 
   const termOf = (text: string): number => {
@@ -135,7 +138,6 @@ export function compile(
   };
 
   const rulesOfTerm = new Map<number, Rule[]>();
-  let ruleCount = 0;
   lists.forEach((list, hazard) => {
     for (const written of list) {
       const [wanted = '', exceptions] = written.split(' - ');
@@ -143,7 +145,6 @@ export function compile(
       const needed = near.split(' + ').map(termOf);
       const [first = -1, second = first, third = first] = needed;
       const rule: Rule = {
-        id: ruleCount++,
         hazard,
         second,
         third,
@@ -162,7 +163,19 @@ export function compile(
   }
 
   const termCount = terms.size;
-  const rulesOfAtom = termsOfAtom.map((list) => list.flatMap((term) => rulesOfTerm.get(term) ?? []));
+  /** Rules that begin with a term; what they need beside it stands apart, since hardly any rule has it. */
+  interface Begun {
+    second: Int32Array;
+    third: Int32Array;
+    rules: readonly Rule[];
+  }
+  const begunBy: (Begun | undefined)[] = [];
+  for (const [term, rules] of rulesOfTerm)
+    begunBy[term] = {
+      second: Int32Array.from(rules, (rule) => rule.second),
+      third: Int32Array.from(rules, (rule) => rule.third),
+      rules,
+    };
 
   /** Everything that a written form can stand for, looked up once a token. */
   interface Form {
@@ -176,21 +189,30 @@ export function compile(
     isSaying: boolean;
   }
   const forms = new Map<string, Form>();
-  for (const form of new Set([...basesOfForm.keys(), ...atomsOfForm.keys()])) {
-    const own = basesOfForm.get(form) ?? [];
+  const formOf = (word: string): Form | undefined => {
+    const known = forms.get(word);
+    if (known !== undefined) return known;
+    const own = basesOfForm.get(word);
+    const joined = atomsOfForm.get(word);
+    if (own === undefined && joined === undefined) return undefined;
+    const form = newForm(own ?? [], joined ?? []);
+    forms.set(word, form);
+    return form;
+  };
+  const newForm = (own: readonly number[], joined: readonly number[]): Form => {
     const single = own.map((base) => atomOfBase.get(base)).filter((atom) => atom !== undefined);
     const sayingsOfForm = own.flatMap((base) => sayingsByBase.get(base) ?? []);
-    forms.set(form, {
+    return {
       bases: own,
-      atoms: [...new Set([...single, ...(atomsOfForm.get(form) ?? [])])],
+      atoms: [...new Set([...single, ...joined])],
       phrases: Map.groupBy(
         own.flatMap((base) => phrases.get(base) ?? []),
         (phrase) => phrase.rest[0] ?? -1,
       ),
       sayings: Map.groupBy(sayingsOfForm, (rest) => rest[0] ?? -1),
       isSaying: sayingsOfForm.some((rest) => rest.length === 0),
-    });
-  }
+    };
+  };
 
   // Kept from text to text, since making them anew for each would cost more than the reading.
   const placesOfAtom: number[][] = Array.from(atoms, () => []);
@@ -198,11 +220,10 @@ export function compile(
   /** Number of the text in which a term was last met, and the chain of atoms that met it. */
   const metIn = new Uint32Array(termCount);
   const firstLink = new Int32Array(termCount);
+  const termsHere: number[] = [];
   const linkAtom: number[] = [];
   const linkNext: number[] = [];
   const placesOfTerm = new Map<number, number[]>();
-  /** Number of the text in which a rule was last tried. */
-  const triedIn = new Uint32Array(ruleCount);
   let text = 0;
 
   return (fields) => {
@@ -213,7 +234,7 @@ export function compile(
       at = tokenise(field.text, at, tokens) + FIELD_GAP;
       while (fieldOf.length < tokens.length) fieldOf.push(index);
     });
-    const formAt: (Form | undefined)[] = tokens.map((token) => forms.get(token.word));
+    const formAt: (Form | undefined)[] = tokens.map((token) => formOf(token.word));
     /** The form right after token i, where nothing stands between. */
     const after = (i: number): Form | undefined =>
       tokens[i + 1]?.at === (tokens[i]?.at ?? -9) + 1 ? formAt[i + 1] : undefined;
@@ -243,8 +264,8 @@ export function compile(
     for (const atom of atomsHere) (placesOfAtom[atom] ?? []).length = 0;
     atomsHere.length = 0;
     placesOfTerm.clear();
-    linkAtom.length = 0;
-    linkNext.length = 0;
+    termsHere.length = 0;
+    let links = 0;
     text += 1;
     const note = (atom: number, i: number): void => {
       const list = placesOfAtom[atom];
@@ -252,9 +273,15 @@ export function compile(
       if (list.length === 0) {
         atomsHere.push(atom);
         for (const term of termsOfAtom[atom] ?? []) {
-          linkNext.push(metIn[term] === text ? (firstLink[term] ?? -1) : -1);
-          firstLink[term] = linkAtom.push(atom) - 1;
-          metIn[term] = text;
+          linkAtom[links] = atom;
+          if (metIn[term] === text) {
+            linkNext[links] = firstLink[term] ?? -1;
+          } else {
+            linkNext[links] = -1;
+            metIn[term] = text;
+            if (begunBy[term] !== undefined) termsHere.push(term);
+          }
+          firstLink[term] = links++;
         }
       }
       list.push(i);
@@ -309,11 +336,15 @@ export function compile(
       met(term) && (placesOf(term).includes(i) || nearest(term, i, EXCEPTION_WINDOW) >= 0);
 
     const found = new Map<number, Match>();
-    for (const atom of atomsHere) {
-      for (const rule of rulesOfAtom[atom] ?? []) {
-        if (!met(rule.second) || !met(rule.third) || triedIn[rule.id] === text) continue;
-        triedIn[rule.id] = text;
-        if (found.has(rule.hazard) || !rule.near.every(met) || !rule.anywhere.every(met)) continue;
+    for (const term of termsHere) {
+      const begun = begunBy[term];
+      if (begun === undefined) continue;
+      const { second, third, rules } = begun;
+      for (let k = 0; k < rules.length; k++) {
+        if (metIn[second[k] ?? 0] !== text || metIn[third[k] ?? 0] !== text) continue;
+        const rule = rules[k];
+        if (rule === undefined || found.has(rule.hazard)) continue;
+        if (!rule.near.every(met) || !rule.anywhere.every(met)) continue;
         const used = whereItHolds(rule, placesOf, nearest, stands);
         if (used !== undefined) found.set(rule.hazard, asMatch(rule.hazard, used, tokens, fields, fieldOf));
       }
