@@ -1,11 +1,13 @@
 /** "an inch and a half", "a fiver", "half a litre"'s plain brother "a litre": one of a unit, said with an article. */
 import type { Candidate, Reading } from './figure.ts';
+import { measuresOn } from './money.ts';
 import { isNumberName } from './number-names.ts';
 import { andPartAt } from './part-words.ts';
 import { inFull } from './said.ts';
 import { at, joins, type Token } from './tokens.ts';
 import { formAt } from './unit-at.ts';
 import { MONEY } from './unit-words.ts';
+import { belowHundred } from './whole-words.ts';
 
 const SUMS: Readonly<Record<string, number>> = { fiver: 5, tenner: 10 };
 /** Units that "a" makes a figure of, wherever they are said. */
@@ -68,7 +70,10 @@ export function withArticle(
 ): Candidate | undefined {
   const first = at(tokens, i);
   if (!/^(?:an?|another)$/.test(first) && !bareInch(tokens, i)) return undefined;
-  const k = /^(?:an?|another)$/.test(first) ? i + 1 : i;
+  const article = /^(?:an?|another)$/.test(first) ? i + 1 : i;
+  const k = /^(?:good|bare|full|clear|whole|generous|short)$/.test(at(tokens, article))
+    ? article + 1
+    : article;
   if (!joins(tokens, k, 2)) return undefined;
   const base = { from: i, word: true, decimal: false, start: tokens[i]?.start ?? 0 };
   const sum = SUMS[at(tokens, k)];
@@ -101,9 +106,32 @@ export function withArticle(
   };
 }
 
+const COIN: Readonly<Record<string, string>> = { euro: 'EUR', pound: 'GBP', quid: 'GBP', dollar: 'USD' };
+
+/** "a euro fifty", "pound twenty". */
+export function oneAndCoins(tokens: readonly Token[], i: number): Candidate | undefined {
+  const k = /^(?:an?|one|another)$/.test(at(tokens, i)) ? i + 1 : i;
+  const unit = COIN[at(tokens, k)];
+  const low = unit && joins(tokens, k + 1, 1) ? belowHundred(tokens, k + 1) : undefined;
+  if (!unit || !low || low.value < 10 || low.value % 5 !== 0 || measuresOn(tokens, low.to)) return undefined;
+  if (k === i && isNumberName(at(tokens, i - 1))) return undefined;
+  const value = 1 + low.value / 100;
+  return {
+    from: i,
+    to: low.to,
+    start: tokens[i]?.start ?? 0,
+    end: tokens[low.to - 1]?.end ?? 0,
+    word: true,
+    decimal: true,
+    value,
+    digits: value.toFixed(2),
+    unit,
+  };
+}
+
 /** "inch and a half", "litre and a half" without an article. */
 const bareInch = (tokens: readonly Token[], i: number): boolean =>
-  /^(?:inch|litre|turn|millimetre|pint|gallon)$/.test(at(tokens, i)) &&
+  /^(?:inch|litre|turn|millimetre|pint|gallon|hour|foot|metre|kilo)$/.test(at(tokens, i)) &&
   at(tokens, i + 1) === 'and' &&
   (andPartAt(tokens, i + 1)?.size ?? 0) > 0 &&
   !isNumberName(at(tokens, i - 1));

@@ -1,5 +1,5 @@
 /** Every number of a text with the unit that stands on it: figures with their units, and bare numbers for the rules that look around. */
-import { withArticle } from './articles.ts';
+import { oneAndCoins, withArticle } from './articles.ts';
 import { type Comma, digitsAt } from './digits.ts';
 import { type Candidate, NONE, type Reading } from './figure.ts';
 import { limitOf, roughly } from './limits.ts';
@@ -45,7 +45,8 @@ function candidateAt(
   const digits = digitsAt(tokens, i, comma);
   const read = digits ? withWords(tokens, digits) : token.kind === 'word' ? saidAt(tokens, i) : undefined;
   if (!read) {
-    const one = token.kind === 'word' ? withArticle(tokens, i, written) : undefined;
+    const one =
+      token.kind === 'word' ? (oneAndCoins(tokens, i) ?? withArticle(tokens, i, written)) : undefined;
     return one ? [marked(tokens, one)] : [];
   }
   return withUnit(tokens, signed(tokens, read), written, last);
@@ -78,11 +79,15 @@ function withUnit(
     const [only] = paired({ ...read, ...span(tokens, money.from, read.to), unit: money.unit });
     return only ? [marked(tokens, withCoins(tokens, { ...only, from: money.from }))] : [];
   }
-  const unit = unitAfter(tokens, read, written);
+  const dash = wholeSum(tokens, read);
+  const unit = unitAfter(tokens, dash, written);
   if (!unit) {
     const bare = countsOrNames(tokens, read) ? NONE : '';
     return [marked(tokens, { ...read, ...span(tokens, read.from, read.to), unit: bare })];
   }
+  const numbered =
+    read.word && read.value < 13 && Number.isInteger(read.value) && at(tokens, read.from - 1) === 'number';
+  if (numbered) return [marked(tokens, { ...read, ...span(tokens, read.from, read.to), unit: NONE })];
   if (
     !read.word &&
     Number.isInteger(read.value) &&
@@ -109,7 +114,10 @@ function withUnit(
     const { pair: _p, ...bare } = split;
     return [
       marked(tokens, { ...bare, ...span(tokens, read.from, highTo), to: highTo }),
-      marked(tokens, withTail(tokens, { ...final, ...span(tokens, low, unit.to), from: low })),
+      marked(
+        tokens,
+        withCoins(tokens, withTail(tokens, { ...final, ...span(tokens, low, unit.to), from: low })),
+      ),
     ];
   }
   return [marked(tokens, withCoins(tokens, withTail(tokens, final)))];
@@ -123,27 +131,36 @@ const span = (tokens: readonly Token[], from: number, to: number): { start: numb
   end: tokens[to - 1]?.end ?? 0,
 });
 
+/** "119,- EUR". */
+const wholeSum = (tokens: readonly Token[], read: Reading): Reading =>
+  at(tokens, read.to) === ',' &&
+  /^[-–—]$/.test(at(tokens, read.to + 1)) &&
+  joins(tokens, read.to) &&
+  joins(tokens, read.to + 1)
+    ? { ...read, to: read.to + 2 }
+    : read;
+
 /** What "two fifty", "twelve ninety-five" or "fifty four oh five" comes to in its unit; two figures where it can be no one number. */
 function paired(one: Candidate, counted = false): Candidate[] {
   if (!one.pair) return [one];
   const { high, low, oh } = one.pair;
   const { pair: _p, ...plain } = one;
-  const decimals = {
-    ...plain,
-    value: high + low / 100,
-    digits: (high + low / 100).toFixed(2),
-    decimal: true,
-  };
+  const two = [
+    { ...plain, pair: one.pair, value: high, digits: String(high), unit: '' },
+    { ...plain, value: low, digits: inFull(low) },
+  ];
+  const tenths = !oh && low < 10;
+  const value = high + low / (tenths ? 10 : 100);
+  const decimals = { ...plain, value, digits: value.toFixed(tenths ? 1 : 2), decimal: true };
+  // "eleven six volts"
+  if (tenths) return /^(?:V|bar)$/.test(one.unit) ? [decimals] : two;
   if (/^(?:JPY|CZK|HUF)$/.test(one.unit) && high < 10) return [plain];
   if (MONEY.has(one.unit) || /^(?:pounds|pence|cents)\?$/.test(one.unit)) return [decimals];
   // "six ten mil bolts" are six of a size
   if (high < 10 && !(counted && high > 1 && low < 20 && one.unit !== 'rpm')) return [plain];
   if (oh && /^(?:mm|mil\?|in|V|A|bar)$/.test(one.unit)) return [decimals];
   if (one.unit === 'rpm' || (oh && one.unit !== '')) return [plain];
-  return [
-    { ...plain, pair: one.pair, value: high, digits: String(high), unit: '' },
-    { ...plain, value: low, digits: inFull(low) },
-  ];
+  return two;
 }
 
 /** "three inches and a half", "a litre and three quarters". */

@@ -47,13 +47,17 @@ function take(one: Candidate, source: Source): void {
   one.carried = true;
 }
 
+/** "fifty four oh five" is 54.05, "eleven six" is 11.6. */
+const inDecimals = ({ high, low, oh }: NonNullable<Candidate['pair']>): number =>
+  high + low / (oh || low >= 10 ? 100 : 10);
+
 /** "fifty four oh five" beside 53.93 mm is 54.05. */
 function settlePair(one: Candidate, beside: number): void {
   if (!one.pair) return;
-  const decimals = one.pair.high + one.pair.low / 100;
+  const decimals = inDecimals(one.pair);
   if (Math.abs(Math.log(decimals / beside)) >= Math.abs(Math.log(one.value / beside))) return;
   one.value = decimals;
-  one.digits = decimals.toFixed(2);
+  one.digits = inFull(decimals);
   one.decimal = true;
 }
 
@@ -131,6 +135,8 @@ function costOf(one: Candidate, other: Candidate, standing: Standing, far: numbe
   const unlike = Math.abs(Math.log(Math.abs(value / size)));
   const most = one.decimal ? 1.8 : standing === 'against' ? 1.5 : 1;
   if (!(unlike <= most)) return Number.POSITIVE_INFINITY;
+  if (one.pair && !one.pair.oh && one.pair.low < 10 && !(other.decimal && /^(?:V|mm|bar)$/.test(other.unit)))
+    return Number.POSITIVE_INFINITY;
   const places = one.digits.split('.')[1]?.length ?? 0;
   if (one.decimal && /^(?:rpm|teeth|psi|km\/h|mph)$/.test(other.unit) && places > 1)
     return Number.POSITIVE_INFINITY;
@@ -146,7 +152,7 @@ function costOf(one: Candidate, other: Candidate, standing: Standing, far: numbe
 }
 
 const closest = (one: Candidate, size: number): number => {
-  const decimals = (one.pair?.high ?? 0) + (one.pair?.low ?? 0) / 100;
+  const decimals = one.pair ? inDecimals(one.pair) : one.value;
   return Math.abs(Math.log(decimals / size)) < Math.abs(Math.log(one.value / size)) ? decimals : one.value;
 };
 

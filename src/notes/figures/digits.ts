@@ -1,6 +1,7 @@
 /** A number written in digits: groups, decimal point or comma, fractions with a stroke or a sign, a leading point. */
 import type { Reading } from './figure.ts';
 import { at, joins, type Token } from './tokens.ts';
+import { SIGNS } from './unit-words.ts';
 
 export const VULGAR: Readonly<Record<string, number>> = {
   '½': 1 / 2,
@@ -99,10 +100,18 @@ function plainAt(tokens: readonly Token[], i: number, comma: Comma): Reading | u
     grouped = raw;
     to = i + 1;
   }
-  const digits = settled(grouped, comma);
+  // No sum has three decimals
+  const sum = /^[1-9]\d{0,2}\.\d{3}$/.test(grouped) && isMoney(tokens, i, to);
+  const digits = sum ? grouped.replace('.', '') : settled(grouped, comma);
   if (digits === undefined) return undefined;
   return { from: i, to, value: Number(digits), digits, word: false, decimal: digits.includes('.') };
 }
+
+const isMoney = (tokens: readonly Token[], from: number, to: number): boolean =>
+  SIGNS[at(tokens, from - 1)] !== undefined ||
+  /^(?:[€£$¥]|eur|euros?|czk|kč|kc|crowns|koruna?|koruny|korun|jpy|yen|usd|dollars|gbp|huf|forints?|pln)$/.test(
+    at(tokens, to),
+  );
 
 /** "1,250.50", "1.250,50", "18,50", "0,250", "1,250": undefined where it is no number, such as a date. */
 function settled(raw: string, comma: Comma): string | undefined {

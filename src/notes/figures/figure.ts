@@ -39,7 +39,7 @@ export interface Reading {
   decimal: boolean;
   /** Tenths, eighths, hundredths …: the value is already divided. */
   part?: number;
-  /** "two fifty", "twelve ninety-five": two numbers that may be one. */
+  /** "two fifty", "twelve ninety-five", "eleven six": two numbers that may be one. */
   pair?: { high: number; low: number; oh: boolean; highTo: number };
   /** Written with a stroke, a fraction sign, or said as halves and quarters. */
   fraction?: boolean;

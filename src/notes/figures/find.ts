@@ -89,6 +89,8 @@ function settled(tokens: readonly Token[], found: readonly Candidate[], leaning:
   settleTopics(tokens, single, leaning, true);
   carryUnits(tokens, single);
   settleTopics(tokens, single, leaning, false);
+  // What a topic told may be set against a bare number in its turn.
+  carryUnits(tokens, single);
   return single.filter((one) => known(one) && !one.unit.endsWith('?'));
 }
 

@@ -31,7 +31,10 @@ export function limitOf(tokens: readonly Token[], one: Candidate): Candidate['li
     if (word === 'least' && before === 'at') return 'min';
     if (word === 'most' && before === 'at') return 'max';
     if (word === 'over' && /^(?:not|never)$/.test(before)) return 'max';
-    if (word === 'to' && before === 'up') return 'max';
+    if (word === 'to' && before === 'up')
+      return /^(?:|is|be|allows|allowed|allow|limit|anything|wear|can|[,:(])$/.test(at(tokens, k - 2))
+        ? 'max'
+        : undefined;
     if (/^(?:min|minimum)$/.test(word)) return 'min';
     if (/^(?:max|maximum)$/.test(word)) return 'max';
     if (/^(?:limit|limits)$/.test(word)) return 'limit';

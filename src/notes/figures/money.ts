@@ -15,7 +15,7 @@ export function currencyBefore(
   const k = from - 1;
   const word = at(tokens, k);
   if (!joins(tokens, from, 1) || (last && last.to > k)) return undefined;
-  const unit = SIGNS[word] ?? CODES[word];
+  const unit = SIGNS[word] ?? (word === 'euro' && tokens[from]?.kind !== 'number' ? undefined : CODES[word]);
   if (!unit) return undefined;
   if (word === '$') {
     const land = joins(tokens, k) ? at(tokens, k - 1) : '';

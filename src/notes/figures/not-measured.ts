@@ -89,6 +89,15 @@ export function isPartOfName(tokens: readonly Token[], i: number): boolean {
         before.text,
       );
     }
+    // "12V/30A"
+    if (
+      before.text === '/' &&
+      k === i &&
+      tokens[k - 2]?.kind === 'word' &&
+      tokens[k - 3]?.kind === 'number' &&
+      joins(tokens, k - 2)
+    )
+      return false;
     if (before.kind === 'number') return false;
     if (
       !/^[-/_.#\\]$/.test(before.text) ||

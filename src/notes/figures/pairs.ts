@@ -6,7 +6,7 @@ import { at, type Token } from './tokens.ts';
 export function splitPairs(tokens: readonly Token[], all: readonly Candidate[]): Candidate[] {
   if (all.every(({ pair, unit }) => !pair || unit !== '')) return [...all];
   return all.flatMap((one): Candidate[] => {
-    if (!one.pair || one.unit !== '' || one.pair.oh || one.pair.high < 10) return [one];
+    if (!one.pair || one.unit !== '' || one.pair.oh || one.pair.high < 10 || one.pair.low < 10) return [one];
     const { pair, ...plain } = one;
     const { high, low, highTo } = pair;
     const from = at(tokens, highTo) === '-' ? highTo + 1 : highTo;

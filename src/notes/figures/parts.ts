@@ -4,7 +4,7 @@ import type { Leaning } from './leaning.ts';
 import { at, joins, type Token } from './tokens.ts';
 
 const INCH_THINGS =
-  /^(?:pitch|bolts?|bsf|bsw|whit|unf|unc|hose|pipe|spanner|drill|socket|drive|plate|chain|rod|bar|af|studs?|ball|balls|tube|whitworth|copper|copper pipe|setscrews?|nuts?|screws?|washers?|square|round|bit|fuel)$/;
+  /^(?:pitch|bolts?|hose|pipe|spanner|drill|socket|drive|plate|chain|rod|bar|af|studs?|ball|balls|tube|copper|copper pipe|setscrews?|nuts?|screws?|washers?|square|round|bit|fuel)$/;
 export function settleParts(tokens: readonly Token[], all: readonly Candidate[], leaning: Leaning): void {
   for (const [i, one] of all.entries()) {
     if (one.unit !== '' || one.part === undefined) continue;
@@ -21,10 +21,15 @@ function unitOf(
   const part = one.part ?? 0;
   const after = joins(tokens, one.to, 1) ? at(tokens, one.to) : '';
   const thing = INCH_THINGS.test(after) || (after === '-' && INCH_THINGS.test(at(tokens, one.to + 1)));
+  // A thread's name, as M8 is
+  if (/^(?:bsf|bsw|bsp|unf|unc|whit|whitworth|npt|cycle|tpi)$/.test(after)) return '';
   if (part === 1000) return 'in';
   if (part === 100) return inches && !metric ? '' : 'mm';
-  if (part === 10) return one.word && one.value < 1 && !(inches && !metric) && after !== 'of' ? 'mm' : '';
-  if (part >= 4 && thing) return 'in';
+  if (part === 10)
+    return /^tenths?$/.test(at(tokens, one.to - 1)) && one.value < 1 && !(inches && !metric) && after !== 'of'
+      ? 'mm'
+      : '';
+  if (part === 16 || part === 32 || part === 64 || (part >= 4 && thing)) return 'in';
   // "three turns in, then a half back"
   if (
     (part === 2 || part === 4) &&

@@ -77,7 +77,8 @@ export function shareForward(tokens: readonly Token[], all: readonly Candidate[]
       alike(a, b, 4) &&
       b.value > 4 &&
       !counts(tokens, b);
-    if (!size && !sum) continue;
+    const tolerance = /^(?:±|\+ \/ -|\+ -|plus (?:or )?minus)$/.test(words) && b.value < a.value;
+    if (!size && !sum && !tolerance) continue;
     b.unit = a.unit;
     b.shared = true;
     b.carried = true;
@@ -91,16 +92,17 @@ function isRow(tokens: readonly Token[], a: Candidate, b: Candidate, words: stri
     /^(?:to|or|-|–|—|\/|till|until|through|about to|up to|or (?:maybe|perhaps|even|about|possibly|sometimes)|to (?:about|maybe|nearly|perhaps))$/.test(
       words,
     );
+  // "two three mil", but not "four ten mil nuts"
   if (words === '')
     return (
       a.word &&
       b.word &&
-      !a.decimal &&
-      b.value > a.value &&
-      b.value <= a.value * 3 &&
       Number.isInteger(a.value) &&
+      a.value > 1 &&
+      b.value > a.value &&
+      b.value <= a.value * 2 &&
       !/^(?:the|of|all)$/.test(before) &&
-      a.value > 1
+      !isCounted(at(tokens, b.to))
     );
   if (words === '/' && a.fraction) return false;
   if (MONEY.has(b.unit) || b.unit === 'pounds?')

@@ -8,7 +8,7 @@ export type Standing = 'no' | 'weak' | 'reads' | 'against';
 
 /** Words that a reading stands behind. */
 const READS = words(
-  `is was are were be been being reads read reading says say said wants want wanted wanting limit limits min max minimum maximum get gets got getting find found measures measure measured measuring show shows showed showing had have has having make makes made give gives gave given go goes went going from to than between and or at now then call down up under over nearly allows allow allowed comes come came new old left right top bottom middle centre center front rear back inside outside inner outer side lead leading trail trailing other inlet exhaust nearside offside near reckon reckons reckoned only just like until till after before exactly need needs needed not no took takes ought standard nominal original started start worn settled held holds drops drop dropped fell rose climbed risen left-hand right-hand one two three four five six second third first reach reached spec specification book figure tolerance supposed another by perhaps possibly off past towards through set sat sits stood stands settles ran runs ended stayed stays feeler bore of every against`,
+  `is was are were be been being reads read reading says say said wants want wanted wanting limit limits min max minimum maximum get gets got getting find found measures measure measured measuring show shows showed showing had have has having make makes made give gives gave given go goes went going from to than between and or at now then call down up under over nearly allows allow allowed comes come came new old left right top bottom middle centre center front rear back inside outside inner outer out fronts rears side lead leading trail trailing other inlet exhaust nearside offside near reckon reckons reckoned only just like until till after before exactly need needs needed not no took takes ought standard nominal original started start worn settled held holds drops drop dropped fell rose climbed risen left-hand right-hand one two three four five six second third first reach reached spec specification book figure tolerance supposed another by perhaps possibly off past towards through set sat sits stood stands settles ran runs ended stayed stays feeler bore of every against`,
 );
 /** The strongest of them: what follows is set against a figure. */
 const AGAINST = words(
@@ -16,11 +16,11 @@ const AGAINST = words(
 );
 /** Between the two: "it should be about", "the limit is only". */
 const LOOSE = words(
-  `about around only just roughly nearly say exactly a the be of more like maybe well still really at actually probably than : = ~ ± ( min max perhaps for stamped`,
+  `about around only just roughly nearly say exactly a the be of more like maybe well still really at actually probably than : = ~ ± ( min max perhaps for stamped under over`,
 );
 /** What may follow a figure that carries no unit of its own. */
 const MAY_FOLLOW = words(
-  `. , ; : ! ? ) | / – — + & ( - inside outside and or at on in so but to when with without is was the cold hot warm front rear left right too all indicated now then before after by which it if i that that's this for as there here from than where while because since until till each either both every again dead new old max min maximum minimum limit not no yes who what we you he she they it's i'm i've i'd there's he's we've they're ish plus less instead rather only just exactly though still even across along down up off out over under near nearly about side goes says reads wants would should could will can may must top middle bottom centre inner outer book has had have were are be went afterwards today yesterday tonight overnight per also okay ok free measured nominal standard total unloaded loaded fully engine idling leading trailing lead trail long wide deep thick high tall apart odd real flat fine good perfect spot bang low short between through same my his her our your their a an one uh um er`,
+  `. , ; : ! ? ) | / – — + & ( - inside outside and or at on in so but to when with without is was the cold hot warm front rear left right too all indicated now then before after by which it if i that that's this for as there here from than where while because since until till each either both every again dead new old max min maximum minimum limit not no yes who what we you he she they it's i'm i've i'd there's he's we've they're ish plus less instead rather only just exactly though still even across along down up off out over under near nearly about side goes says reads wants would should could will can may must top middle bottom centre inner outer book has had have were are be went afterwards back today yesterday tonight overnight per also okay ok free measured nominal standard total unloaded loaded fully engine idling leading trailing lead trail long wide deep thick high tall apart odd real flat fine good perfect spot bang low short between through same my his her our your their a an one uh um er`,
 );
 /** Readings do not count nouns: "four bolts", "ten strokes". */
 const COUNTS = words(
@@ -32,7 +32,7 @@ const STRICT = words(
 );
 const ABOUT = /^(?:about|only|just|nearly|around|to)$/;
 const PLURAL_BUT_NO_NOUN = words(
-  `goes says reads wants this less across plus always was its it's perhaps thus towards sometimes yes gets makes gives shows comes takes needs unless afterwards besides upwards downwards is has does looks sits holds works runs feels means seems moves stays stops starts turns pulls that's there's he's she's what's here's let's`,
+  `fronts rears lefts rights goes says reads wants this less across plus always was its it's perhaps thus towards sometimes yes gets makes gives shows comes takes needs unless afterwards besides upwards downwards is has does looks sits holds works runs feels means seems moves stays stops starts turns pulls that's there's he's she's what's here's let's`,
 );
 
 /** Whether a noun behind the number is counted by it. */

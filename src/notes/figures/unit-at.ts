@@ -103,6 +103,9 @@ function endsWell(tokens: readonly Token[], i: number, to: number, form: Form): 
   if (!after || after.gap > 0) return true;
   if (after.kind !== 'sign') return form.words.at(-1)?.length === 1 && !/\p{L}/u.test(form.words[0] ?? '');
   const beyond = tokens[to + 1];
+  // "80W-90"
+  if (after.text === '-' && beyond?.gap === 0 && beyond.kind === 'number' && at(tokens, i).length === 1)
+    return false;
   return !(
     to - i === 1 &&
     at(tokens, i).length < 3 &&

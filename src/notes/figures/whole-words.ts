@@ -93,7 +93,8 @@ export function pairAfter(tokens: readonly Token[], high: Count): NonNullable<Re
   const oh = /^(?:oh|o|zero|nought|naught)$/.test(at(tokens, k));
   if (oh) k = next(tokens, k + 1);
   const low = k < 0 ? undefined : belowHundred(tokens, k);
-  if (!low || (oh ? low.value < 1 || low.value > 9 : low.value < 10)) return undefined;
+  if (!low || low.value < 1 || (oh ? low.value > 9 : low.value < 10 && (high.value < 10 || k > high.to)))
+    return undefined;
   // "on forty twenty three point four": the second number goes on by itself
   const after = next(tokens, low.to);
   if (
