@@ -15,6 +15,8 @@ export interface Statement extends Clause {
   source: string;
   figures: (Figure & { line: number })[];
   said: Map<Saying, string>;
+  /** The line on which the words for it stand, of a statement over several. */
+  saidOn: Map<Saying, number>;
   /** Place of the machine that it is about: "brakes". */
   area?: string;
   /** The things of the machine that it names, in order, each with the index of its word: "wheel cylinder". */
@@ -123,10 +125,7 @@ export function statementsOf(
         ...clause,
         source: read.source.name,
         figures: own,
-        said:
-          features.length > 0
-            ? tell({ kind: clause.kind, text: clause.text, words, features, figures: own })
-            : new Map(),
+        ...tell({ kind: clause.kind, text: clause.text, words, features, figures: own }, lineOf),
         ...(place ? { area: place.name } : {}),
         ...(places[0] ? { things: places.map(({ thing, at }) => ({ thing, at })) } : {}),
         ...(work ? { deed: work.title, work } : {}),

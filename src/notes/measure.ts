@@ -2,7 +2,7 @@
 
 import { hazard } from '../record/hazards/catalogue.ts';
 import { findHazards } from '../record/hazards/find.ts';
-import { draftOf } from './draft.ts';
+import { draftOf, type Statement } from './draft.ts';
 import { readSource } from './read/read-source.ts';
 
 export interface Labels {
@@ -72,7 +72,8 @@ function same(a: { value: number; unit: string }, b: { value: number; unit: stri
 }
 
 export interface Found extends Labels {
-  spans: { kind: keyof Labels; from: number; to: number; words: string }[];
+  /** `at` is the line that a finding is told with; the rest of its statement counts as near enough. */
+  spans: { kind: keyof Labels; from: number; at?: number; to: number; words: string }[];
 }
 
 export function foundIn(name: string, text: string): Found {
@@ -89,28 +90,18 @@ export function foundIn(name: string, text: string): Found {
     hazards: [],
     spans,
   };
-  const once = (
-    kind: 'faults' | 'parts' | 'costs' | 'thanks',
-    line: number,
-    to: number,
-    words: string,
-  ): void => {
+  const once = (kind: 'faults' | 'parts' | 'costs' | 'thanks', line: number, one: Statement): void => {
     if (found[kind].includes(line)) return;
     found[kind].push(line);
-    spans.push({ kind, from: line, to, words });
+    spans.push({ kind, from: one.line, at: line, to: one.lastLine, words: one.text });
   };
   for (const one of statements) {
     for (const { line, value, unit } of one.figures) found.quantities.push({ line, value, unit });
-    if (one.said.has('fault')) once('faults', one.line, one.lastLine, one.text);
-    if (one.said.has('part')) once('parts', one.line, one.lastLine, one.text);
+    if (one.said.has('fault')) once('faults', one.saidOn.get('fault') ?? one.line, one);
+    if (one.said.has('part')) once('parts', one.saidOn.get('part') ?? one.line, one);
     if (one.said.has('cost'))
-      once(
-        'costs',
-        one.figures.find(({ unit }) => /^[A-Z]{3}$/.test(unit))?.line ?? one.line,
-        one.lastLine,
-        one.text,
-      );
-    if (one.said.has('thanks')) once('thanks', one.line, one.lastLine, one.text);
+      once('costs', one.figures.find(({ unit }) => /^[A-Z]{3}$/.test(unit))?.line ?? one.line, one);
+    if (one.said.has('thanks')) once('thanks', one.saidOn.get('thanks') ?? one.line, one);
   }
   for (const [at, step] of steps.entries()) {
     const last = Math.max(steps[at + 1]?.line ?? 0, step.line, ...step.statements.map((one) => one.lastLine));
@@ -132,14 +123,16 @@ const near = (a: number, b: number, by: number): boolean => Math.abs(a - b) <= b
 export function score(found: Found, labels: Labels): Scores {
   const pair = <A, B>(wanted: readonly A[], told: readonly B[], fits: (a: A, b: B) => boolean): Score => {
     const free = new Set(told.keys());
-    let right = 0;
-    for (const one of wanted) {
-      const hit = [...free].find((at) => fits(one, told[at] as B));
-      if (hit === undefined) continue;
-      free.delete(hit);
-      right += 1;
-    }
-    return { right, wanted: wanted.length, told: told.length };
+    const open = new Set(wanted.keys());
+    // What is the same line is paired first, so that a statement over two lines does not take its neighbour's label.
+    for (const best of [(a: A, b: B) => (a as unknown) === b, fits])
+      for (const want of [...open]) {
+        const hit = [...free].find((at) => best(wanted[want] as A, told[at] as B));
+        if (hit === undefined) continue;
+        free.delete(hit);
+        open.delete(want);
+      }
+    return { right: wanted.length - open.size, wanted: wanted.length, told: told.length };
   };
   const lines = (kind: 'faults' | 'parts' | 'costs' | 'thanks'): Score =>
     pair(
@@ -147,7 +140,7 @@ export function score(found: Found, labels: Labels): Scores {
       found[kind],
       (a, b) =>
         a === b ||
-        found.spans.some((span) => span.kind === kind && span.from === b && a >= span.from && a <= span.to),
+        found.spans.some((span) => span.kind === kind && span.at === b && a >= span.from && a <= span.to),
     );
   const hazards: Score = {
     right: labels.hazards.filter((one) =>

@@ -53,6 +53,9 @@ const FORMS: Readonly<Record<string, string>> = {
 const NOT_DONE = list(
   "can can't cannot could would won't never not n't should shouldn't if unless until till when whenever who which has needs need wants want wanted says said supposed meant ought might may must without instead before after tried trying hate hates love like liked used able afraid",
 );
+const HARMED = list(
+  'bend strip split crack break twist snap stretch tear scratch burn melt blow freeze seal worn round catch pinch chip dent',
+);
 const MEANT = list("'ll i'll we'll will let's lets gonna shall");
 
 export function deedIn(words: readonly TaggedWord[]): Deed | undefined {
@@ -125,6 +128,8 @@ function howTold(words: readonly TaggedWord[], at: number, verb: string): Deed['
   const past =
     (inflected && !/(?:ing|s)$/.test(word.text)) ||
     (word.text in FORMS && /^(?:i|we|he|she|they|'ve|have|was|were|got)$/.test(last?.text ?? ''));
+  // "Is bent", "was cracked": a state, which nobody did just now.
+  if (HARMED.has(verb) && !/^(?:i|we|'ve|then|and)$/.test(last?.text ?? '') && past) return undefined;
   if (/^(?:came|come|comes|coming|looks?|feels?|felt)$/.test(last?.text ?? '')) return undefined;
   if (
     before.slice(-3).some(({ text }) => NOT_DONE.has(text)) &&

@@ -100,7 +100,8 @@ export function featuresOf(
   if (about.figures.some(({ unit }) => !MONEY.has(unit))) out.push({ name: '[figure]' });
   if (has('thanks person') && (has('thanks lent') || has('thanks helped')))
     out.push({ name: '[person helped]' });
-  if (words.some(({ pos }, at) => pos === 'PROPN' && at > 0)) out.push({ name: '[name]' });
+  if (words.some(({ pos, text }, at) => pos === 'PROPN' && at > 0 && !text.includes("'")))
+    out.push({ name: '[name]' });
   const grammar = grammarOf(words);
   for (const name of grammar) {
     out.push({ name: `[${name}]` });

@@ -3,7 +3,7 @@ import { type TaggedWord, taggedWords } from './words.ts';
 
 interface Phrase {
   name: string;
-  parts: readonly { stem?: string; text: string }[];
+  parts: readonly { inflects: boolean; text: string }[];
 }
 
 export interface Hit {
@@ -31,43 +31,72 @@ export function phrasesOf(
   for (const [name, list] of Object.entries(lists))
     for (const words of new Set(list.split(',').flatMap(spellings))) {
       if (words === '') continue;
-      const parts = taggedWords(words).map(({ text, stem, lemma }) =>
-        how === 'every inflection' && text === lemma && text.length > 3 ? { text, stem } : { text },
-      );
+      const parts = taggedWords(words).map(({ text, lemma, stem }) => ({
+        text,
+        // "Rounded" and "bearing" are dictionary words too, but not the form that the others are made from.
+        inflects:
+          how === 'every inflection' &&
+          text === lemma &&
+          text.length > 3 &&
+          !(stem !== text && /(?:ed|ing|en|s)$/.test(text)),
+      }));
       const first = parts[0];
-      if (!first) continue;
-      put(first.stem ?? first.text, { name, parts });
+      if (first) put(first.text, { name, parts });
     }
   for (const list of index.values()) list.sort((a, b) => b.parts.length - a.parts.length);
   return index;
 }
 
-/** A phrase as written, and without the apostrophe that quick hands leave out. */
+/** A phrase as written, with "is", "has" and "are" drawn together, and without the apostrophe that quick hands leave out. */
 function spellings(phrase: string): string[] {
   const plain = phrase.replace(/\s+/g, ' ').trim();
-  return plain.includes("'") ? [plain, plain.replaceAll("'", '')] : [plain];
+  const drawn = plain
+    .replace(/(^| )(?:is|has)(?= )/, "$1's")
+    .replace(/(^| )are(?= )/, "$1're")
+    .replace(/(^| )have(?= )/, "$1've");
+  return [plain, drawn, plain.replaceAll("'", '')];
 }
 
-/** Every hit of every class; of one class only the longest that begins at a word. */
+/** Every hit of every class; of one class only the longest that begins at a word. Plain loops: this runs over every word of a source. */
 export function hitsIn(words: readonly TaggedWord[], phrases: Phrases): Hit[] {
   const hits: Hit[] = [];
-  for (const [at, { text, stem }] of words.entries()) {
-    const seen = new Set<string>();
-    for (const key of text === stem ? [text] : [text, stem])
-      for (const { name, parts } of phrases.get(key) ?? []) {
-        if (seen.has(name) || !meets(words, at, parts)) continue;
-        seen.add(name);
-        hits.push({ name, at, length: parts.length, denied: words[at]?.denied === true });
-      }
+  for (let at = 0; at < words.length; at++) {
+    const word = words[at];
+    if (!word) continue;
+    const before = hits.length;
+    add(phrases.get(word.text), at, before);
+    const root = rootOf(word);
+    if (root !== word.text) add(phrases.get(root), at, before);
   }
   return hits;
+
+  function add(known: readonly Phrase[] | undefined, at: number, before: number): void {
+    if (!known) return;
+    for (const { name, parts } of known) {
+      if (!meets(words, at, parts)) continue;
+      let seen = false;
+      for (let k = before; k < hits.length; k++) if (hits[k]?.name === name) seen = true;
+      if (!seen) hits.push({ name, at, length: parts.length, denied: words[at]?.denied === true });
+    }
+  }
 }
 
+/** The dictionary form; of a plural that the tagger took for a name, the singular. */
+const rootOf = ({ text, lemma, pos }: TaggedWord): string =>
+  lemma === text &&
+  (pos === 'PROPN' || pos === 'NOUN') &&
+  text.length > 4 &&
+  text.endsWith('s') &&
+  !text.endsWith('ss')
+    ? text.slice(0, -1)
+    : lemma;
+
 function meets(words: readonly TaggedWord[], at: number, parts: Phrase['parts']): boolean {
-  return parts.every((part, i) => {
+  for (let i = 0; i < parts.length; i++) {
+    const part = parts[i];
     const word = words[at + i];
-    return (
-      word !== undefined && (part.stem === undefined ? word.text === part.text : word.stem === part.stem)
-    );
-  });
+    if (!word || !part || (word.text !== part.text && !(part.inflects && rootOf(word) === part.text)))
+      return false;
+  }
+  return true;
 }

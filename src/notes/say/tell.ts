@@ -3,7 +3,7 @@ import type { Figure } from '../figures/find.ts';
 import { MONEY } from '../figures/unit-words.ts';
 import type { BlockKind } from '../read/source.ts';
 import type { Feature } from './features.ts';
-import { toldBy, weigh } from './weigh.ts';
+import { toldBy, type Weights, weigh } from './weigh.ts';
 import { WEIGHTS } from './weights.ts';
 import type { TaggedWord } from './words.ts';
 
@@ -31,12 +31,21 @@ const MEASURES = /^(?:mm|thou|in|cm)$/;
 const MEASURED =
   /\b(?:measur|found|limit|wear|oval|gauge|bore|play|clearance|float|drum|lining|thick|gap|spigot|plates?|brush|book|min|max|across|micrometer|calliper|caliper|vernier|depth|width|diameter|length)/i;
 
-export function tell(told: Told): Map<Saying, string> {
+/** `lineOf` gives the line of an offset in the source. */
+export function tell(
+  told: Told,
+  lineOf: (offset: number) => number,
+): { said: Map<Saying, string>; saidOn: Map<Saying, number> } {
   const { features, words, figures, text } = told;
   const said = new Map<Saying, string>();
-  for (const [saying, weights] of Object.entries(WEIGHTS))
-    if (weigh(features, weights) >= weights.from)
-      said.set(saying as keyof typeof WEIGHTS, toldBy(features, weights, words) ?? 'as noted');
+  const saidOn = new Map<Saying, number>();
+  if (features.length === 0) return { said, saidOn };
+  for (const [saying, weights] of Object.entries(WEIGHTS) as [keyof typeof WEIGHTS, Weights][]) {
+    if (weigh(features, weights, words.length) < weights.from) continue;
+    const by = toldBy(features, weights, words);
+    said.set(saying, by?.text ?? 'as noted');
+    if (by) saidOn.set(saying, lineOf(by.start));
+  }
   const money = figures.some(({ unit }) => MONEY.has(unit));
   // A sum is what makes a cost, however likely the words.
   if (!money) said.delete('cost');
@@ -59,5 +68,5 @@ export function tell(told: Told): Map<Saying, string> {
   if (figures.some(({ unit }) => MEASURES.test(unit)) && MEASURED.test(text))
     said.set('measurement', 'a figure');
   if (figures.some(({ unit }) => unit === 'km/h' || unit === 'mph')) said.set('speed', 'a speed');
-  return said;
+  return { said, saidOn };
 }

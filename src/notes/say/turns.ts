@@ -55,7 +55,7 @@ const NOT_FRESH: ReadonlyMap<string, RegExp> = new Map([
   ['now', /^(?:and|it)$/],
   [
     'right',
-    /^(?:side|hand|one|front|rear|way|up|hub|down|round|through|at|on|in|angle|place|thread|stuff|size|tool|sort|kind|bit)$/,
+    /^(?:side|hand|one|front|rear|way|up|hub|down|round|through|at|on|in|angle|place|thread|stuff|size|tool|sort|kind|bit|off|away|out|back|into|to|across|under|over|past|against|along|behind|until|till|before|after|here|there|height|length|amount|moment)$/,
   ],
   ['next', /^(?:to|time|week|year|one|month|door|size)$/],
   ['well', /^(?:worn|inside|below|above|within|and|enough)$/],
@@ -111,6 +111,9 @@ function freshAt(words: readonly TaggedWord[], i: number, length: number, verb: 
     );
   }
   if ((!verb && length < 12) || (before.pos === 'ADP' && length < 7)) return false;
+  // "When I twisted it": what a verb is done to begins nothing.
+  if (/^(?:it|you)$/.test(word.text) && before.pos === 'VERB' && next.pos !== 'AUX' && next.text !== "'s")
+    return false;
   if (SUBJECTS.has(word.text) && !/^(?:that|this|these|those)$/.test(word.text))
     return (
       length >= (word.text.includes("'") ? 5 : 6) &&

@@ -10,10 +10,19 @@ export interface Weights {
   words: Readonly<Record<string, number>>;
 }
 
-export function weigh(features: readonly Feature[], { bias, words }: Weights): number {
+/** Lone words count less in a long statement, where much else is said beside. */
+export const share = (count: number): number => (count > 12 ? Math.sqrt(12 / count) : 1);
+
+export function weigh(features: readonly Feature[], { bias, words }: Weights, count = 0): number {
   let sum = bias;
-  for (const { name } of features) sum += words[name] ?? 0;
-  return sum;
+  let lone = 0;
+  for (const { name } of features) {
+    const weight = words[name];
+    if (weight === undefined) continue;
+    if (name.startsWith('[')) sum += weight;
+    else lone += weight;
+  }
+  return sum + lone * share(count);
 }
 
 /** The words of the source that weigh most for the finding, as they stand there. */
@@ -21,8 +30,8 @@ export function toldBy(
   features: readonly Feature[],
   { words: known }: Weights,
   words: readonly TaggedWord[],
-): string | undefined {
-  let best: { weight: number; text: string } | undefined;
+): { text: string; start: number } | undefined {
+  let best: { weight: number; text: string; start: number } | undefined;
   for (const { name, at, length } of features) {
     const weight = known[name] ?? 0;
     if (at === undefined || length === undefined || weight <= (best?.weight ?? 0)) continue;
@@ -31,7 +40,7 @@ export function toldBy(
       .map((word, i) => (i > 0 && (words[at + i - 1]?.end ?? 0) < word.start ? ` ${word.text}` : word.text))
       .join('')
       .trim();
-    if (/[a-z]{2}/.test(text)) best = { weight, text };
+    if (/[a-z]{2}/.test(text)) best = { weight, text, start: words[at]?.start ?? 0 };
   }
-  return best?.text;
+  return best;
 }

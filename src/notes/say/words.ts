@@ -13,7 +13,7 @@ export interface TaggedWord {
   /** Offsets in the text. */
   start: number;
   end: number;
-  /** Behind a "no", "not" or "n't" of the same clause. */
+  /** Within four words behind a "no", "not" or "n't", with no stop or "but" between. */
   denied: boolean;
 }
 
@@ -21,9 +21,13 @@ let tagger: ReturnType<typeof winkNLP> | undefined;
 
 /** Loaded when first asked for: reading a series needs no tagger. */
 const nlp = (): ReturnType<typeof winkNLP> => {
-  tagger ??= winkNLP(model, ['pos', 'negation']);
+  tagger ??= winkNLP(model, ['pos']);
   return tagger;
 };
+
+const DENIES =
+  /^(?:no|not|n't|never|without|nothing|none|isnt|wasnt|arent|werent|dont|doesnt|didnt|neither|nor)$/;
+const PARTS = /^(?:[.,;:!?]|but|and|so|then|because)$/;
 
 /** Stems by word: a stem depends on the word alone, and a long source has few words that it has not used before. */
 const stems = new Map<string, string>();
@@ -37,7 +41,7 @@ export function taggedWords(text: string): TaggedWord[] {
   const values = tokens.out() as string[];
   const lemmas = tokens.out(its.lemma as unknown as typeof its.value) as unknown as string[];
   const tags = tokens.out(its.pos) as string[];
-  const denials = tokens.out(its.negationFlag) as unknown as boolean[];
+  let denial = -9;
   const out: TaggedWord[] = [];
   let at = 0;
   for (const [i, value] of values.entries()) {
@@ -50,14 +54,17 @@ export function taggedWords(text: string): TaggedWord[] {
       stemmed = String(tokens.itemAt(i).out(stem));
       stems.set(value, stemmed);
     }
+    const small = value.toLowerCase().replaceAll('’', "'");
+    if (DENIES.test(small)) denial = i;
+    else if (PARTS.test(small)) denial = -9;
     out.push({
-      text: value.toLowerCase().replaceAll('’', "'"),
+      text: small,
       stem: stemmed,
       lemma: (lemmas[i] ?? '').toLowerCase(),
       pos: tags[i] ?? '',
       start,
       end: at,
-      denied: denials[i] === true,
+      denied: i > denial && i - denial <= 4,
     });
   }
   return out;

@@ -47,7 +47,7 @@ for (const name of readdirSync(folder).filter((one) => one.endsWith('.labels.jso
   if (show !== '--show') continue;
   console.log(`\n== ${text}`);
   for (const kind of ['faults', 'parts', 'costs', 'thanks', 'steps'] as const) {
-    const fits = (a: number, b: number) => (kind === 'steps' ? Math.abs(a - b) <= 1 : a === b || found.spans.some((span) => span.kind === kind && span.from === b && a >= span.from && a <= span.to));
+    const fits = (a: number, b: number) => (kind === 'steps' ? Math.abs(a - b) <= 1 : a === b || found.spans.some((span) => span.kind === kind && span.at === b && a >= span.from && a <= span.to));
     console.log(kind, 'missed', labels[kind].filter((a) => !found[kind].some((b) => fits(a, b))).join(' '), '| too many', found[kind].filter((b) => !labels[kind].some((a) => fits(a, b))).join(' '));
   }
   const text1 = (one: { line: number; value: number; unit: string }) => `${one.line}:${one.value} ${one.unit}`;

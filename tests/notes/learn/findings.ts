@@ -1,5 +1,6 @@
 /** Learns from texts what their statements say, and tells how well on a text that was left out. */
 import type { Statement } from '../../../src/notes/draft.ts';
+import { share } from '../../../src/notes/say/weigh.ts';
 import { after, START, stepFeatures } from '../../../src/notes/steps.ts';
 import { type Example, learn, type Penalty } from './logistic.ts';
 import { type Kind, meant, type Text } from './texts.ts';
@@ -17,8 +18,18 @@ export const PENALTY: Readonly<Record<Kind, Penalty>> = {
   steps: { l1: 0.0008, l2: 0.0004 },
 };
 
-const sum = (features: readonly string[], { bias, words }: Model): number =>
-  features.reduce((total, name) => total + (words.get(name) ?? 0), bias);
+const sum = (features: readonly string[], { bias, words }: Model, count = 0): number => {
+  let lone = 0;
+  let classes = bias;
+  for (const name of features)
+    if (name.startsWith('[')) classes += words.get(name) ?? 0;
+    else lone += words.get(name) ?? 0;
+  return classes + lone * share(count);
+};
+
+/** Words of a statement, by its pairs: there are as many as words. */
+const countOf = (features: readonly string[]): number =>
+  features.filter((name) => !name.startsWith('[') && name.includes(' ')).length;
 
 /** A lone word counts if it comes in two texts at least. */
 function common(
@@ -49,11 +60,14 @@ export function learnFinding(texts: readonly Text[], kind: Exclude<Kind, 'steps'
     const examples = texts.flatMap((text): Example[] => {
       const likely = (one: Statement): number => {
         const features = text.features.get(one) ?? [];
-        return model ? sum(features, model) : features.filter((name) => HINT[kind].test(name)).length;
+        return model
+          ? sum(features, model, countOf(features))
+          : features.filter((name) => HINT[kind].test(name)).length;
       };
       const { yes, maybe } = meant(text, kind, likely);
       return [...text.features].map(([one, features]) => ({
         features: features.filter(keep),
+        share: share(countOf(features)),
         yes: yes.has(one),
         weight: yes.has(one) || !maybe.has(one) ? 1 : 0.3,
       }));
@@ -102,7 +116,7 @@ export function scoreFinding(
   const found = new Map<number, Statement>();
   for (const [one, features] of text.features)
     if (
-      sum(features, model) >= from &&
+      sum(features, model, countOf(features)) >= from &&
       (kind !== 'costs' || features.includes('[money]')) &&
       !found.has(one.line)
     )

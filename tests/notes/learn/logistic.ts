@@ -4,6 +4,8 @@ export interface Example {
   yes: boolean;
   /** Weight of the example; 0 leaves it out. */
   weight: number;
+  /** What a lone word counts in it. */
+  share?: number;
 }
 
 export interface Penalty {
@@ -28,6 +30,7 @@ export function learn(
   );
   const n = names.length;
   const cost = Float64Array.from(names, costOf);
+  const lone = Uint8Array.from(names, (name) => (name.startsWith('[') ? 0 : 1));
   const count = examples.reduce((sum, one) => sum + one.weight, 0);
   let w = new Float64Array(n + 1);
   let y = Float64Array.from(w);
@@ -39,10 +42,11 @@ export function learn(
     for (const [at, row] of rows.entries()) {
       const example = examples[at];
       if (!example || example.weight === 0) continue;
+      const share = example.share ?? 1;
       let sum = y[n] ?? 0;
-      for (const k of row) sum += y[k] ?? 0;
+      for (const k of row) sum += (y[k] ?? 0) * (lone[k] ? share : 1);
       const off = ((1 / (1 + Math.exp(-sum)) - (example.yes ? 1 : 0)) * example.weight) / count;
-      for (const k of row) slope[k] = (slope[k] ?? 0) + off;
+      for (const k of row) slope[k] = (slope[k] ?? 0) + off * (lone[k] ? share : 1);
       slope[n] = (slope[n] ?? 0) + off;
     }
     const next = new Float64Array(n + 1);
