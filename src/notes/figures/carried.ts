@@ -30,7 +30,7 @@ export function carryUnits(tokens: readonly Token[], all: readonly Candidate[]):
     const source =
       nearest(tokens, all, i, standing, run) ??
       headed(tokens, named, firstName, one, standing) ??
-      likeAnywhere(all, i, standing);
+      likeAnywhere(all, i, standing, run);
     if (!source) continue;
     take(one, source);
   }
@@ -169,14 +169,19 @@ function distance(tokens: readonly Token[], from: number, to: number): number {
 }
 
 /** Far from any figure: where all figures of nearly its size are in one unit, it is in that unit too. */
-function likeAnywhere(all: readonly Candidate[], i: number, standing: Standing): Source | undefined {
+function likeAnywhere(
+  all: readonly Candidate[],
+  i: number,
+  standing: Standing,
+  run: boolean,
+): Source | undefined {
   const one = all[i];
   if (!one || !(one.decimal || (standing === 'against' && one.value > 12)) || one.value < 1) return undefined;
   let unit = '';
   let value = 0;
   for (let k = Math.max(0, i - 60); k < Math.min(all.length, i + 60); k++) {
     const other = all[k];
-    if (!other || !known(other) || (other.carried && !one.decimal) || other.fraction) continue;
+    if (!other || !known(other) || (other.carried && !one.decimal && !run) || other.fraction) continue;
     const size = one.pair ? closest(one, other.value) : one.value;
     if (Math.abs(Math.log(size / other.value)) > (one.decimal ? 0.1 : 0.06)) continue;
     if (!LENT.test(other.unit) || OWN.test(other.unit) || (unit !== '' && unit !== other.unit))

@@ -11,6 +11,7 @@ import { splitPairs } from './pairs.ts';
 import { settleParts } from './parts.ts';
 import { joinRatios } from './ratios.ts';
 import { shareForward, shareUnits } from './rows.ts';
+import { settleSizes } from './sizes.ts';
 import { settleSums } from './sums.ts';
 import { type Token, tokensOf } from './tokens.ts';
 import { settleTopics } from './topics.ts';
@@ -82,6 +83,7 @@ function settled(tokens: readonly Token[], found: readonly Candidate[], leaning:
   });
   shareForward(tokens, all);
   settleColumns(tokens, all);
+  settleSizes(tokens, all, leaning);
   settleLists(tokens, all, leaning);
   settleSums(tokens, all, leaning);
   settleParts(tokens, all, leaning);

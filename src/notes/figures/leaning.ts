@@ -54,7 +54,7 @@ export class Tally {
     if (pounds) sums.add('GBP');
     const weight = (unit: string): number => times(unit) + (unit === 'GBP' ? times('pence?', 'pounds?') : 0);
     const [first = '', second = ''] = [...sums].sort((a, b) => weight(b) - weight(a));
-    const said = first !== '' && (second === '' || weight(first) >= 2 * weight(second)) ? first : '';
+    const said = first !== '' && (second === '' || weight(first) > weight(second)) ? first : '';
     return {
       money: said || habits.money || '',
       cent:

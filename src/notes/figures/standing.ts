@@ -63,8 +63,11 @@ export function standingOf(tokens: readonly Token[], one: Candidate, speech: boo
   const follows = after === '' || MAY_FOLLOW.has(after) || next?.kind !== 'word';
   let k = one.from - 1;
   let strong = false;
-  for (let steps = 0; steps < 4 && k >= 0 && LOOSE.has(at(tokens, k)); steps++, k--)
+  let bounded = false;
+  for (let steps = 0; steps < 4 && k >= 0 && LOOSE.has(at(tokens, k)); steps++, k--) {
     if (AGAINST.has(at(tokens, k))) strong = true;
+    else if (/^(?:under|over)$/.test(at(tokens, k))) bounded = true;
+  }
   const word = at(tokens, k);
   const apart = (tokens[k + 1]?.gap ?? 3) >= 2;
   if (
@@ -98,6 +101,7 @@ export function standingOf(tokens: readonly Token[], one: Candidate, speech: boo
       ? 'against'
       : 'no';
   if (strong || isWord) return follows ? 'against' : 'reads';
-  if (!apart && (READS.has(word) || /^[,/:=–—(|+-]$/.test(word))) return follows ? 'reads' : 'weak';
+  if (!apart && (bounded || READS.has(word) || /^[,/:=–—(|+-]$/.test(word)))
+    return follows ? 'reads' : 'weak';
   return follows && (apart || one.value > 12) ? 'weak' : 'no';
 }

@@ -1,7 +1,6 @@
 /** A bare number whose kind the words around tell: "ticks over at nine hundred", "the battery reads twelve point six". Never between two units of a kind. */
 import type { Candidate } from './figure.ts';
 import type { Leaning } from './leaning.ts';
-import { isNumberName } from './number-names.ts';
 import { counts, standingOf } from './standing.ts';
 import { around, at, joins, type Token } from './tokens.ts';
 
@@ -59,12 +58,22 @@ const TOPICS: readonly Topic[] = [
   {
     words:
       / (?:thermometer|temperature|temperature's|temperatures|temp|oven|header|coolant|thermostat|stat) /,
-    reach: 8,
+    reach: 14,
     close: true,
     unit: (one, { heat }) => (whole(one) && between(one, 15, 250) ? heat : ''),
   },
   { words: MEASURING, reach: 12, unit: lengthOf },
+  { words: / /, reach: 12, unit: bareDecimal },
 ];
+
+/** Below one, in a text of millimetres alone, with nothing near that is measured otherwise. */
+function bareDecimal(one: Candidate, { metric, inches }: Leaning, near: string): string {
+  const other =
+    / (?:volts?|v|amps?|ohms?|bar|litres?|l|ml|gravity|acid|kilos?|kg|per|percent|%|ratio|milliamps?|pounds?|euros?|seconds?|inch|psi|grade|bolts?|drop|battery|each|post|postage|cost|paid|version) /.test(
+      near,
+    );
+  return one.decimal && one.value >= 0.02 && one.value < 1 && metric && !inches && !other ? 'mm' : '';
+}
 
 function lengthOf(one: Candidate, { metric, inches }: Leaning, near: string): string {
   if (
@@ -123,7 +132,6 @@ function bareUnit(tokens: readonly Token[], one: Candidate, leaning: Leaning, cl
     )
   )
     return 'degC';
-  if (sizeOf(tokens, one)) return leaning.metric && !leaning.inches ? 'mm' : '';
   const speed = leaning.speed && whole(one) && between(one, 8, 90) ? speedOf(tokens, one) : false;
   if (speed) return leaning.speed;
   const beside = lengthBeside(tokens, one);
@@ -150,7 +158,8 @@ function lengthBeside(tokens: readonly Token[], one: Candidate): boolean {
   const after = joins(tokens, one.to, 1) ? at(tokens, one.to) : '';
   if (ACROSS.test(after) && !(one.word && one.value <= 4))
     return !/^(?:bolts?|the|of)$/.test(at(tokens, one.to + 1)) || after === 'across';
-  if (counts(tokens, one)) return false;
+  const small = one.word && one.value <= 4 && Number.isInteger(one.value);
+  if (small || counts(tokens, one)) return false;
   let k = one.from - 1;
   for (
     let steps = 0;
@@ -159,22 +168,6 @@ function lengthBeside(tokens: readonly Token[], one: Candidate): boolean {
   )
     k -= 1;
   return LENGTH.test(at(tokens, k)) && joins(tokens, one.from, 1);
-}
-
-/** "a plate 60 by 90", "a hole 15 x 40"; a seal's or a bearing's three numbers are its name. */
-function sizeOf(tokens: readonly Token[], one: Candidate): boolean {
-  if (!(between(one, 5, 3000) && !one.fraction)) return false;
-  const times = (k: number): boolean => /^(?:x|×|by)$/.test(at(tokens, k));
-  const number = (k: number): boolean =>
-    tokens[k]?.kind === 'number' || isNumberName(at(tokens, k)) || at(tokens, k) === 'a';
-  const [before, after] = [times(one.from - 1) && number(one.from - 2), times(one.to) && number(one.to + 1)];
-  if (before === after && before) return false;
-  return (
-    (before || after) &&
-    !/ (?:seal|seals|bearing|bearings|o-ring|ring|rings|tyre|tyres|belt|bolt|bolts|screws?|m|studs?|bush) /.test(
-      around(tokens, one.from - 10, one.to + 8),
-    )
-  );
 }
 
 /** "four bolts": a noun behind a whole number is counted by it. */

@@ -69,7 +69,7 @@ export const UNIT_WORDS: Readonly<Record<string, string>> = {
     'km / h, kmh, kph, kmph, km / hr, km h, k p h, km an hour, km per hour, kilometre~ an hour, kilometre~ per hour, kilometer~ an hour, kilometer~ per hour, kilometres hour, kay an hour, k an hour',
   mph: 'mph, m p h, mile~ an hour, mile~ per hour, miles hour',
   'm/s': 'm / s, metre~ per second, metre~ a second, meter~ per second',
-  rpm: 'rpm, r p m, r / min, rev / min, revs / min, rev~ per minute, rev~ per min, rev~ a minute, revolution~ per minute, revolution~ a minute, revs, #rev',
+  rpm: 'rpm, r p m, r / min, rev / min, revs / min, rev~ per minute, rev~ per min, rev~ a minute, revolution~ per minute, revolution~ a minute, revs, rev',
   'L/100km':
     '#l / 100 km, #l / 100, #l per 100 km, litre~ per 100 km, litre~ per 100, litre~ to the hundred, litre~ per hundred, litre~ per hundred km, litre~ a hundred, litre~ on hundred, litre~ on a hundred, litre~ for a hundred, litre~ to a hundred, litre~ per hundred kilometre~, litre~ per hundred kilometer~, litre~ a hundred kilometre~, litre~ per 100 kilometre~',
   mpg: 'mpg, m p g, mile~ per gallon, mile~ to the gallon, mile~ a gallon, miles gallon',
