@@ -57,6 +57,7 @@ export const electricHazards: Hazard[] = [
       'battery|accumulator|cell + gassing|fizz|bubble|boil|boiled|hydrogen|cap off|caps off|caps loosened|spark|bang|swell|swollen|explode - @paper|spark plug',
       'hydrogen|gassing|fizzing + battery|cell|charge|cap|hard',
       'spark + terminal|battery|charger|post',
+      'charger|trickle|on charge|charging|put on charge + porch|outside|door open|doors open|window open|lean to|away from stove|no flame|no smoking|caps|vents|gassing|gas|gasses|bang|amp|amps|overnight - @money|extra|free of|in charge|postage|phone|camera|torch',
     ],
   },
   {
@@ -79,7 +80,7 @@ export const electricHazards: Hazard[] = [
     words: [
       'acid - citric|vinegar|acid etch|boric|acid free|phosphoric|hydrochloric|oxalic|rust|tank|brick|lead acid battery is|paper|etch|battery is lead acid|lithium charger|on lead acid',
       'acid + knuckle|skin|eye|case|outside of case|finger|burn|stung|sting|clothes|paint|bench|tin|battery - acid free|flux|boric|citric|acid test',
-      'acid + ran|run|drip|dripped|trouser|trousers|leg|jeans|skin|hand|hands|glove|gloves|wet|tilt|floor|concrete|splash|top up|bottle|pour|carboy|boots|holes|overalls|eye - acid free|acid etch|acid remark|acid drop|insulation',
+      'acid + ran|run|drip|dripped|trouser|trousers|leg|jeans|skin|hand|hands|glove|gloves|wet|tilt|floor|concrete|splash|top up|bottle|pour|carboy|boots|holes|overalls|eye - acid free|acid etch|acid remark|acid drop|insulation|citric|5 %',
       'crust|fur|powder|bloom|corrosion|growth + positive|negative|terminal|post|posts|clamp|baking soda|bicarbonate|battery - insulation',
       'baking soda|bicarbonate|soda water|washing soda + battery|terminal|acid|positive|neutralise|fizz|clamp - insulation|aluminium|head|soak|grease|casing',
       'plates showing|plates dry|cells low|low cell|cell is low|distilled|deionised|topped cells|cells topped - insulation',
@@ -87,7 +88,7 @@ export const electricHazards: Hazard[] = [
       'electrolyte|hydrometer|specific gravity|battery acid|sulphuric|sulfuric|vitriol - insulation',
       'top up|distilled water|deionised water|deionized water|dry charged|dry charge + cell|battery|mark|plate|water|fill|acid - insulation',
       'battery|accumulator + crack|leak|weep|tip|spill|wet patch|case|fur|white fur|green fur|crust|corrosion|corroded|tray|verdigris|cap|cell|eat|furry|bulge - rubber case|ordered|looks right|dimension|fits|wide|@paper|@money|tip shop|in case|insulation|caps loosened|trickle',
-      'terminal|battery post|battery clamp|battery tray|clamp + fur|white fur|green|crust|corroded|corrosion|acid|powder|soda|scrape|bicarbonate|verdigris|furry - paint|copper clip|wire nut|strip|tram|insulation',
+      'terminal|battery post|battery clamp|battery tray|clamp + fur|white fur|green|crust|corroded|corrosion|acid|powder|soda|scrape|bicarbonate|verdigris|furry - paint|copper clip|wire nut|strip|tram|insulation|ring terminal|crimp|earth wire|under floor',
       'battery|accumulator + carry|lift|lift out|take out|lug - insulation|engine lift|mount|millimetres we',
       'case + crack|wet patch + battery|acid|cardboard|eat|cell - insulation',
       'fur|furry|white fur|green fur|crust|crusty|white stuff|white powder|blue stuff|corroded + terminal|terminals|plus|minus|post|positive|negative|battery|clamp - paint|strip|bulb|earth bolt|lamp',
@@ -233,6 +234,7 @@ export const electricHazards: Hazard[] = [
       '@crank & look for spark|check for spark|spark at|see spark|spark test|plug lies on head - nothing turns|but by hand',
       'shock|belt|jolt|zap + plug|lead|elbow|magneto|coil|spark|ignition|second|cap - shock absorber|culture|price|belt size|fan belt|shock to|nothing turns|but by hand',
       'kill button|kill wire|cut out button|stop button + hold|magneto|tingle|earth|ground|turn - nothing turns|but by hand',
+      'blue spark|fat spark|good spark|strong spark|weak spark|healthy spark|orange spark|yellow spark|spark on both|spark on each|spark jump|sparks jump|check for spark|checked for spark|checking for spark|test for spark|spark test|spark tester|got spark|got belt|got jolt|got shock|electric shock|plug on head|plug against head|plug on block|plug against block|plug to block|plug earthed on head|plug earthed|hold plug lead|held plug lead|insulated pliers + kick|kicked|spin|spun|crank|cranked|pull|flick|coil|magneto|plug|lead|cap|head|earth|hold|held|dark|pliers|strong|me|elbow - compression|dynamo|battery|charger|grinder|terminal',
     ],
   },
   {

@@ -33,7 +33,7 @@ export const roadHazards: Hazard[] = [
     ],
     words: [
       'shake|shakes|wobble|shimmy|vibration|judder|rattle + forty|fifty|sixty|thirty|speed|mph|#speed|road|lane|bend|corner|downhill|over bumps - can|shake can|oil|petrol|hand',
-      'out to|down to|up to|over to|as far as + and home|and back|and back again|no drama|without stopping - post|put down|line|come up to|mark|screw|bolt|turn',
+      'out to|down to|up to|over to|as far as + and home|and back|and back again|no drama|without stopping - post|put down|come up to|mark|screw|bolt|turn',
       'flat out|downhill|top speed|full throttle|cruising|cruise + 30|35|40|45|46|50|52|55|60|forty|fifty|sixty|shaking|shake|shakes|wobble|vibrate|hum|steady|needle - 40 links|degrees|kg|bolt|mm|nm|throttle wide open|plug|tyres right|chalk|cross',
       'short drive|long drive|drive round|test drive|drive home|home with list|list of faults|round yard|on road|back home|shake down|ride|ride down|ride round + road|yard|lane|list|hill|home|mile|first|stops|speed|village - trailer|tow|tractor|post|delivery|bus|horse|drive home the|push|litres|lay by|cap',
       'first outing|outing|out of gate|round by|stops from walking pace|brake test|braking test|bedding in|bed in brakes|three stops|proper run|longer run|maiden run|trip to|maiden trip|ran to + yard|mill|left|go further|road|lane|mile|brakes|linings|village|back|walking pace|first|gate - bench|stands',

@@ -42,6 +42,7 @@ export const substanceHazards: Hazard[] = [
       'spray|sprayed|paint|painted|coat|topcoat|enamel|lacquer|varnish|stove paint|smooth paint + mask|thin coat|coat|two coats|second coat|can|doors open|gun|fume|light headed|headache|inside tank|brush on|gloss|panel|fan - old paint|original paint|sanded|strip|paint code|@paper|water|oil painting|grease|copper|colour it was|rubbed|stripped|scrape|powder coat|@money|washing soda|burnt|dust|waxoyl price|damp|tell colour|penetrating|photograph',
       'eyes run|eyes water|light headed|lightheaded|high on fumes|dizzy + mek|paint|thinner|sealer|solvent|fume|stripper|glue|spray|door|after',
       'spray + wait|wipe|brush|cleaner - water spray|@startfluid|spray booth',
+      'impact adhesive|spray glue|spray adhesive|trim glue|contact glue|seam sealer|tank liner|tank sealant|slosh sealer|zinc spray|zinc primer|stone chip|cavity spray|rust converter|stove enamel|heatproof paint|heat proof paint|exhaust paint|brushing paint|cellulose thinner|gun cleaner|tar remover|adhesive remover|label remover|chain cleaner|engine degreaser|petrol free degreaser + coat|coats|spray|sprayed|brush|brushed|window|door open|doors open|mask|fume|fumes|smell|tin|can|outside|wipe|wiped|soak|headache|dizzy|gloves|dry - order|@money',
     ],
   },
   {
