@@ -75,8 +75,9 @@ export async function told<T>(path: string, work: () => Promise<T>): Promise<T> 
   }
 }
 
-/** The name begins with a dot and ends with the process: what a dead one left is known by it. */
-const yardOf = (content: string): string => join(content, `.write-up-${process.pid}`);
+/** The name tells the process: what a dead one left is known by it. */
+let yards = 0;
+const yardOf = (content: string): string => join(content, `.write-up-${process.pid}-${++yards}`);
 const JOURNAL = 'to-do.json';
 
 interface Entry {
@@ -106,7 +107,9 @@ export async function commit(content: string, changes: readonly Change[], disk: 
       const made = join(yard, String(at));
       await told(path, () => disk.write(made, next));
       if ((await textOf(path)) !== was) throw new NotWritten(path, 'another program changed it meanwhile');
-      if (was !== undefined) await chmod(made, (await stat(path)).mode);
+      // Whatever may need room on the disk comes before the list.
+      if (was === undefined) await told(path, () => disk.makeFolder(dirname(path)));
+      else await chmod(made, (await stat(path)).mode);
       entries.push({
         made: relative(content, made),
         path: relative(content, path),
@@ -127,11 +130,7 @@ export async function commit(content: string, changes: readonly Change[], disk: 
 
 async function put(content: string, { made, path, was }: Entry, disk: Disk): Promise<void> {
   const [from, to] = [join(content, made), join(content, path)];
-  await told(to, async () => {
-    if (was !== '') return disk.rename(from, to);
-    await disk.makeFolder(dirname(to));
-    return disk.place(from, to);
-  });
+  await told(to, () => (was === '' ? disk.place(from, to) : disk.rename(from, to)));
 }
 
 const textOf = async (path: string): Promise<string | undefined> =>
@@ -141,7 +140,7 @@ const textOf = async (path: string): Promise<string | undefined> =>
 export async function finish(content: string, disk: Disk): Promise<string[]> {
   const done: string[] = [];
   for (const name of readdirSync(content)) {
-    const pid = /^\.write-up-(\d+)$/.exec(name)?.[1];
+    const pid = /^\.write-up-(\d+)-\d+$/.exec(name)?.[1];
     if (pid === undefined || (Number(pid) !== process.pid && alive(Number(pid)))) continue;
     const journal = join(content, name, JOURNAL);
     if (existsSync(journal)) {

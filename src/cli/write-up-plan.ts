@@ -51,7 +51,7 @@ export async function planFor(
       texts: new Map(reads.map(({ source }) => [source.name, source.text])),
       ...(series ? { machine: series.machine.values } : {}),
     },
-    named: supporters.filter(({ consent }) => consent).map(({ name }) => name),
+    supporters: supporters.map(({ name, consent }) => ({ name, consent })),
     unnamed: supporters.filter(({ consent }) => !consent).map(({ name }) => name),
     faults: (series?.faults ?? [])
       .filter((fault) => series && faultAt(fault, chapterNumbers(series), TODAY)?.open === true)

@@ -48,7 +48,7 @@ export function settled(
   const { open, answered } = settleUnits(draft, reads, plan.answers ?? {});
   keepNamesOut(draft, plan.unnamed ?? []);
   const wanted = only?.(draft.statements, answered);
-  const { proposals, told } = proposalsOf(draft, plan, open, wanted);
+  const { proposals, told } = proposalsOf(draft, plan, { reads, open, ...(wanted ? { only: wanted } : {}) });
   settleHomes(draft, reads, told);
   return { draft, proposals };
 }

@@ -1,378 +1,258 @@
 /** What the notes say that belongs in a register: proposed, each with its line, and taken only when the author says so. */
-import { createHash } from 'node:crypto';
 import { slug } from '../../record/chapter/slug.ts';
 import type { Draft, Statement } from '../draft.ts';
-import { isMoney } from '../draft.ts';
+import type { ReadSource } from '../read/source.ts';
+import { Collector } from './proposals/collector.ts';
+import { sumsOf } from './proposals/cost.ts';
+import { Faults, type KnownFault, severityOf, type TextFault } from './proposals/faults.ts';
+import { beyond, measuredIn, measuredRow } from './proposals/measured.ts';
+import { type Noun, nounsIn, solid, tagged } from './proposals/nouns.ts';
+import { partsIn } from './proposals/parts.ts';
+import type { Supporter } from './proposals/person.ts';
+import type { Proposal } from './proposals/proposal.ts';
+import { closes, type RefitLine, refitIn } from './proposals/refit.ts';
+import { Thanks } from './proposals/thanks.ts';
 import { wordsOf } from './prose.ts';
 import { type Asked, QUESTIONS } from './questions.ts';
 
-export type Kind =
-  | 'fault'
-  | 'finding'
-  | 'put off'
-  | 'refit'
-  | 'measurement'
-  | 'part'
-  | 'cost'
-  | 'thanks'
-  | 'road-test point'
-  | 'question';
-
-export interface Proposal {
-  id: string;
-  kind: Kind;
-  /** "bench-notes.md:5". */
-  place: string;
-  words: string;
-  /** The words that told it. */
-  because: string;
-  /** Fields of the register, as they would be written. */
-  row: Record<string, string>;
-}
-
-/** An open fault of the register. */
-export interface KnownFault {
-  id: string;
-  title: string;
-  system: string;
-  symptom: string;
-}
+export type { Kind, Proposal } from './proposals/proposal.ts';
 
 export interface Known {
-  faults?: readonly KnownFault[];
-  /** Those who have agreed to be named. */
-  named?: readonly string[];
   chapter: string;
   date: string;
   currency: string;
+  /** Open faults of the register. */
+  faults?: readonly KnownFault[];
+  supporters?: readonly Supporter[];
+}
+
+export interface Wanted {
+  reads: readonly ReadSource[];
+  /** Questions that are open, with the statements that raise them. */
+  open?: ReadonlyMap<Asked, readonly Statement[]>;
+  /** Only what these tell of is proposed; left out, everything. */
+  only?: ReadonlySet<Statement>;
 }
 
 export function proposalsOf(
   draft: Draft,
   to: Known,
-  open: ReadonlyMap<Asked, readonly Statement[]> = new Map(),
-  wanted?: ReadonlySet<Statement>,
+  { reads, open = new Map(), only }: Wanted,
 ): { proposals: Proposal[]; told: Set<Statement> } {
-  const out: Proposal[] = [];
-  const told = new Set<Statement>();
-  /** How often a stem was taken: the same words twice are two proposals. */
-  const taken = new Map<string, number>();
-  const add = (
-    one: Statement,
-    kind: Kind,
-    because: string,
-    row: Record<string, string>,
-    more = '',
-  ): string => {
-    told.add(one);
-    const stem = createHash('sha256')
-      .update(`${kind}\n${one.source}\n${one.text}\n${more}`)
-      .digest('hex')
-      .slice(0, 8);
-    const times = (taken.get(stem) ?? 0) + 1;
-    taken.set(stem, times);
-    const id = times === 1 ? stem : `${stem}-${times}`;
-    out.push({ id, kind, place: `${one.source}:${one.line}`, words: wordsOf(one), because, row });
-    return id;
-  };
-  for (const one of draft.statements) {
-    if (wanted && !wanted.has(one)) continue;
+  const out = new Collector(only);
+  const base = { chapter: to.chapter, date: to.date };
+  const faults = new Faults(to.faults ?? []);
+  const thanks = new Thanks(to.supporters ?? [], to.chapter);
+  const masked = new Map(reads.map((read) => [read.source.name, read.masked]));
+  const refit: { line: RefitLine; row: Record<string, string> }[] = [];
+  const parts = new Set<string>();
+  /** The thing last named, for "it"; and all named in the statement before. */
+  let thing = '';
+  let before: Noun[] = [];
+  let head: readonly string[] | undefined;
+  for (const [at, one] of draft.statements.entries()) {
     const { said, area } = one;
+    if (one.kind === 'row') {
+      if (one.head) head = one.cells;
+      else fromRow(one, head, base, out, faults, at);
+      continue;
+    }
+    head = undefined;
+    if (one.kind === 'heading') {
+      thing = '';
+      continue;
+    }
     const system = area ?? 'whole machine';
-    const base = { chapter: to.chapter, date: to.date };
+    const text = (masked.get(one.source) ?? one.text).slice(one.start, one.end).replace(/\s/g, ' ');
+    const telling = said.size > 0 || one.figures.length > 0;
+    const words = telling ? tagged(text) : [];
     const fault = said.get('fault');
     if (fault) {
-      const slugged = slug(short(one, 5, fault)) || 'fault';
-      add(one, 'fault', fault, {
-        file: slugged,
-        title: capital(short(one, 7, fault)),
-        system,
-        symptom: wordsOf(one),
-        severity: severityOf(one.text, area),
-        ...base,
-      });
-      if (said.has('put off'))
-        add(one, 'put off', said.get('put off') ?? '', {
-          fault: slugged,
+      const told = faults.told(one, fault, at, thing);
+      faultAs(one, told, { because: fault, system, base }, out);
+      afterwards(one, told.fault, base, out);
+    } else if (said.has('put off') || said.has('tried')) {
+      const near = faults.nearest(one, at);
+      if (near) afterwards(one, near, base, out);
+      else if (said.has('put off'))
+        out.add(one, 'put off', said.get('put off') ?? '', {
+          fault: '',
           ...base,
           text: wordsOf(one),
           review: '',
         });
-      if (said.has('cured'))
-        add(one, 'finding', said.get('cured') ?? '', {
-          fault: slugged,
-          what: 'cured',
-          ...base,
-          text: wordsOf(one),
-        });
-      else if (said.has('tried'))
-        add(one, 'finding', said.get('tried') ?? '', {
-          fault: slugged,
-          what: 'tried',
-          ...base,
-          text: wordsOf(one),
-        });
-    } else if (said.has('put off'))
-      add(one, 'put off', said.get('put off') ?? '', { fault: '', ...base, text: wordsOf(one), review: '' });
-    else if (said.has('tried'))
-      add(one, 'finding', said.get('tried') ?? '', { fault: '', what: 'tried', ...base, text: wordsOf(one) });
-    const off = one.deed
-      ? /^(?:Take the (.+) (?:off|out|apart)|(Remove|Drain|Disconnect|Slacken|Loosen) (?:the )?(.+))$/.exec(
-          one.deed,
-        )
-      : null;
-    if (off) {
-      const what = capital(off[1] ?? off[3] ?? '');
-      const action =
-        off[2] === 'Drain'
-          ? 'drained'
-          : off[2] === 'Disconnect'
-            ? 'disconnected'
-            : /^(?:Slacken|Loosen)$/.test(off[2] ?? '')
-              ? 'loosened'
-              : 'removed';
-      add(one, 'refit', one.deed ?? '', {
-        line: slug(what) || 'part',
-        what,
-        action,
+    }
+    for (const { line, row } of refit) {
+      const how = row['closed_in'] ? undefined : closes(one, line);
+      if (how) Object.assign(row, { closed_in: to.chapter, how });
+    }
+    const off = refitIn(one);
+    if (off && !refit.some(({ line }) => line.what === off.what && line.action === off.action)) {
+      const row = {
+        line: slug(off.what) || 'part',
+        what: off.what,
+        action: off.action,
         system,
         removed_in: to.chapter,
-      });
+      };
+      if (out.add(one, 'refit', one.deed ?? '', row)) refit.push({ line: off, row });
     }
-    if (said.has('measurement') && one.kind !== 'row') {
-      const lengths = one.figures.filter(
-        ({ unit, limit }) => /^(?:mm|in|thou|cm|V|bar)$/.test(unit) && !limit,
-      );
-      const [first] = lengths;
-      const limit = one.figures.find((each) => each.limit && each.unit === first?.unit);
-      if (first)
-        for (const [at, each] of lengths.filter(({ unit }) => unit === first.unit).entries())
-          add(
-            one,
-            'measurement',
-            'a figure',
-            {
-              ...base,
-              item: capital(short(one, 4)),
-              position: lengths.length > 1 ? `reading ${at + 1}` : '',
-              found: number(each.value),
-              ...(limit ? { [limit.limit === 'min' ? 'min' : 'max']: number(limit.value) } : {}),
-              unit: first.unit,
-            },
-            String(at),
-          );
-    }
-    if (one.kind === 'row' && !one.head && one.cells) row(one, add, base, draft);
-    if (said.has('part') && one.kind !== 'row') {
-      const got = /ordered|ord'?d|on order/.test(one.text.toLowerCase())
-        ? 'ordered'
-        : said.get('part') === 'list' ||
-            one.kind === 'task' ||
-            /need|find|want|replace|buy/.test(said.get('part') ?? '')
-          ? 'wanted'
-          : 'arrived';
-      const name = partName(one);
-      add(one, 'part', said.get('part') ?? '', {
-        part: slug(name) || 'part',
-        name: capital(name),
-        system,
-        status: got,
-        qty: '1',
-      });
-    }
-    if (said.has('cost'))
-      for (const [at, sum] of one.figures.filter(({ unit }) => isMoney(unit)).entries()) {
-        const before = one.text.slice(0, Math.max(0, one.text.length)).toLowerCase();
-        const near = nearText(one, sum.start);
-        const kind = /post|freight|carriage|shipping/.test(near)
-          ? 'freight'
-          : /duty|customs/.test(near)
-            ? 'duty'
-            : /\bfee\b/.test(near)
-              ? 'fee'
-              : /refund/.test(near)
-                ? 'refund'
-                : /\bsold\b/.test(before)
-                  ? 'sale'
-                  : 'part';
-        add(
+    if (said.has('measurement') || (!said.has('cost') && decimals(one) > 1))
+      for (const [n, { item, position, found, min, max, unit }] of measuredIn(
+        one,
+        text,
+        words,
+        thing,
+      ).entries())
+        out.add(
           one,
-          'cost',
-          said.get('cost') ?? '',
-          {
-            date: to.date,
-            kind,
-            item: capital(/freight|duty|fee/.test(kind) ? kind : partName(one)),
-            amount: sum.value.toFixed(sum.unit === 'JPY' ? 0 : 2),
-            currency: sum.unit,
-            chapter: to.chapter,
-          },
-          String(at),
+          'measurement',
+          'a figure',
+          { ...base, item, position, found, ...(min ? { min } : {}), ...(max ? { max } : {}), unit },
+          String(n),
+        );
+    const sums = said.has('cost') ? sumsOf(one, text, words, meantBy(before, thing)) : [];
+    if (said.has('part'))
+      for (const [n, { name, qty, status }] of partsIn(one, text, words, sums, thing).entries()) {
+        if (parts.has(name.toLowerCase())) continue;
+        parts.add(name.toLowerCase());
+        out.add(
+          one,
+          'part',
+          said.get('part') ?? '',
+          { part: slug(name) || 'part', name, system, status, qty: String(qty) },
+          String(n),
         );
       }
-    if (said.has('thanks'))
-      add(one, 'thanks', said.get('thanks') ?? '', {
-        ...agreed(nameIn(one.text), to.named ?? []),
-        kind: /\bpaid\b/.test(one.text.toLowerCase())
-          ? 'paid'
-          : /\b(?:lent|lend|lends|loan|borrowed)\b/.test(one.text.toLowerCase())
-            ? 'loan'
-            : /\b(?:gave|gift|donated)\b/.test(one.text.toLowerCase())
-              ? 'gift'
-              : 'help',
-        what: wordsOf(one),
-        chapters: to.chapter,
-      });
-    for (const figure of one.figures) {
-      if (figure.unit === 'km/h' || figure.unit === 'mph')
-        add(
+    for (const { kind, item, qty, amount, currency, supplier, at: n } of sums)
+      out.add(
+        one,
+        'cost',
+        said.get('cost') ?? '',
+        {
+          date: to.date,
+          kind,
+          item,
+          ...(qty ? { qty: String(qty) } : {}),
+          amount,
+          currency,
+          ...(supplier ? { supplier } : {}),
+          chapter: to.chapter,
+        },
+        String(n),
+      );
+    thanks.heard(one, text, words, out);
+    for (const { unit, value, start } of one.figures)
+      if (unit === 'km/h' || unit === 'mph')
+        out.add(
           one,
           'road-test point',
           'a speed',
-          { value: number(figure.value), unit: figure.unit, standing: 'indicated' },
-          String(figure.start - one.start),
+          { value: String(Math.round(value * 1e6) / 1e6), unit, standing: 'indicated' },
+          String(start - one.start),
         );
-    }
+    const named = (one.things ?? []).find((each) => !FLOWS.test(each.thing));
+    if (telling) before = solid(nounsIn(words, text));
+    else if (named) before = [];
+    thing = named?.thing ?? (telling ? before[0]?.text.toLowerCase() : undefined) ?? thing;
   }
   for (const [asked, statements] of open) {
     const [one] = statements;
-    if (!one) continue;
-    const { id, ask } = QUESTIONS[asked];
-    out.push({
-      id,
-      kind: 'question',
-      place: `${one.source}:${one.line}`,
-      words: wordsOf(one),
-      because: asked,
-      row: {
-        ask,
-        asked_in: statements
-          .slice(0, 12)
-          .map(({ source, line }) => `${source}:${line}`)
-          .join(', '),
+    if (one)
+      out.ask(one, QUESTIONS[asked].id, {
+        ask: QUESTIONS[asked].ask,
+        asked_in: placesOf(statements),
         answer: '',
-      },
-    });
+      });
   }
-  return { proposals: out, told };
+  return { proposals: out.proposals, told: out.told };
 }
 
-type Add = (
+/** What flows is seldom what "it" stands for. */
+const FLOWS = /^(?:petrol|fuel|mixture|coolant|oil|brake fluid|paint|primer|spark|timing|voltage)$/;
+
+/** What "one" or "them" stands for comes first: the thing named last, in the fullest words that it was named in. */
+function meantBy(before: readonly Noun[], thing: string): { text: string }[] {
+  const full = before.find(({ text }) => thing !== '' && text.toLowerCase().includes(thing));
+  const first = full ?? (thing === '' ? before.at(-1) : { text: thing });
+  return first ? [first, ...before.filter((one) => one !== first)] : [];
+}
+
+const placesOf = (statements: readonly Statement[]): string =>
+  statements
+    .slice(0, 12)
+    .map(({ source, line }) => `${source}:${line}`)
+    .join(', ');
+
+/** Dimensions with a decimal, as a gauge shows them. */
+const decimals = (one: Statement): number =>
+  one.figures.filter(({ unit, digits }) => /^(?:mm|in|thou)$/.test(unit) && digits.includes('.')).length;
+
+/** A new fault, or a finding of one that is known. */
+function faultAs(
   one: Statement,
-  kind: Kind,
-  because: string,
-  row: Record<string, string>,
-  more?: string,
-) => string;
+  { fault, fresh }: { fault: TextFault; fresh: boolean },
+  { because, system, base }: { because: string; system: string; base: Record<string, string> },
+  out: Collector,
+): void {
+  const text = wordsOf(one);
+  if (fresh)
+    out.add(one, 'fault', because, {
+      file: fault.file,
+      title: fault.title,
+      system,
+      symptom: text,
+      severity: severityOf(one.text, one.area),
+      ...base,
+    });
+  else if (!one.said.has('put off') && !one.said.has('cured'))
+    out.add(one, 'finding', because, { fault: fault.file, what: 'tried', ...base, text });
+}
 
-/** A table's row with headings such as "found" and "limit" is a measurement. */
-function row(one: Statement, add: Add, base: { chapter: string; date: string }, draft: Draft): void {
-  const head = draft.statements.find(
-    (other) => other.kind === 'row' && other.head && other.source === one.source && other.line < one.line,
-  );
-  const columns = (head?.cells ?? []).map((cell) => cell.toLowerCase());
-  const found = columns.findIndex((cell) => /found|measured|now|actual|reading/.test(cell));
-  const limit = columns.findIndex((cell) => /limit|max|min|allowed/.test(cell));
-  const figure = /^(?:about |~)?(-?[\d.,]+)\s*([a-zµ%°Ω/ ]+)?$/i.exec(one.cells?.[found] ?? '');
-  if (found < 0 || !figure) return;
-  const limits = /(min|max)?[^\d]*([\d.,]+)/i.exec(one.cells?.[limit] ?? '');
-  add(one, 'measurement', 'a row of a table', {
+/** What a statement says of a fault besides that it is there: put off, cured, or tried. */
+function afterwards(one: Statement, fault: TextFault, base: Record<string, string>, out: Collector): void {
+  const { said } = one;
+  const text = wordsOf(one);
+  if (fault.cured) return;
+  if (said.has('put off'))
+    out.add(one, 'put off', said.get('put off') ?? '', { fault: fault.file, ...base, text, review: '' });
+  else if (said.has('cured')) {
+    fault.cured = true;
+    out.add(one, 'finding', said.get('cured') ?? '', { fault: fault.file, what: 'cured', ...base, text });
+  } else if (said.has('tried'))
+    out.add(one, 'finding', said.get('tried') ?? '', { fault: fault.file, what: 'tried', ...base, text });
+}
+
+/** A row of a table is a measurement, and a fault where that lies beyond its limit. */
+function fromRow(
+  one: Statement,
+  head: readonly string[] | undefined,
+  base: Record<string, string>,
+  out: Collector,
+  faults: Faults,
+  at: number,
+): void {
+  const row = measuredRow(one, head);
+  if (!row) return;
+  const { item, found, min, max, unit } = row;
+  out.add(one, 'measurement', 'a row of a table', {
     ...base,
-    item: capital(one.cells?.[0] ?? ''),
-    found: (figure[1] ?? '').replace(',', '.'),
-    ...(limits
-      ? { [limits[1]?.toLowerCase() === 'min' ? 'min' : 'max']: (limits[2] ?? '').replace(',', '.') }
-      : {}),
-    unit: figure[2]?.trim() || 'mm',
+    item,
+    found,
+    ...(min ? { min } : {}),
+    ...(max ? { max } : {}),
+    unit,
   });
-}
-
-const number = (value: number): string => String(Math.round(value * 1e6) / 1e6);
-const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
-const nearText = (one: Statement, at: number): string => {
-  const here = at - one.start;
-  const before = one.text
-    .slice(Math.max(0, here - 26), here)
-    .toLowerCase()
-    .split(/[,;+]/)
-    .at(-1);
-  const after = one.text
-    .slice(here, here + 34)
-    .toLowerCase()
-    .replace(/^\S+/, '')
-    .split(/[,;+]| plus | and /)
-    .at(0);
-  return `${before ?? ''}${after ?? ''}`;
-};
-
-/** A few words that name a statement. */
-function short(one: Statement, most: number, because = ''): string {
-  const pieces = wordsOf(one).split(/[,;:!?]\s|\.\s|\s(?:and|but|so)\s/);
-  const said =
-    because === ''
-      ? undefined
-      : pieces.find((piece) => piece.toLowerCase().includes(because) && piece.split(' ').length > 1);
-  const text = (said ?? wordsOf(one))
-    .trim()
-    .replace(/^(?:and|so|but|right|okay|ok|now|then|well|there's|there is|it's|that's|the|a|an)\s+/gi, '')
-    .replace(/^(?:the|a|an|and|so)\s+/i, '');
-  const words = (/^[^,;.:!?(]*/.exec(text)?.[0] || text).split(' ').slice(0, most);
-  while (
-    words.length > 1 &&
-    /^(?:and|the|a|an|of|at|in|on|with|to|for|so|is|it|but|which|that|has|if|when)$/i.test(words.at(-1) ?? '')
-  )
-    words.pop();
-  return (
-    words
-      .join(' ')
-      .replace(/[^\p{L}\p{N} /'-]/gu, '')
-      .trim() || 'As noted'
-  );
-}
-
-function partName(one: Statement): string {
-  const lower = wordsOf(one);
-  const after =
-    /(?:ordered:?|ord'd|bought:?|need(?:s|ed)?|find|on order|a pair of|a set of|picked up|wanted|get|replace|has the)\s+(?:me\s+)?(?:a new |new |a |an |the |two |\d+ |some |one )*([\p{L}' /-]{3,40})/iu.exec(
-      lower,
-    )?.[1];
-  const name =
-    (after ?? short(one, 4))
-      .trim()
-      .split(/\s+(?:for|at|from|and|is|to|of the|that|which|on|in|with|because)\b/)[0] ?? '';
-  return name.split(' ').slice(0, 5).join(' ').trim() || short(one, 4);
-}
-
-/** A name behind or before the thanks; empty where none is said, so that the author writes it. */
-function nameIn(text: string): string {
-  const said =
-    /\b(?:thanks to|thank you,?|thank|cheers,?(?: to)?|from|thanks)\s+(?!you\b|the\b|him\b|her\b|them\b|to\b|properly\b)([\p{L}][\p{L}.'-]*)/iu.exec(
-      text,
-    )?.[1] ??
-    /(?:^|[\s,.])(\p{Lu}[\p{L}.]*)(?=:|\s+(?:lent|gave|sent|paid|drove|came|helped|lends|has|brought))/u.exec(
-      text,
-    )?.[1] ??
-    '';
-  return /^(?:the|he|she|they|it|who|that|everybody|all|for|and|i|we)$/i.test(said) ? '' : capital(said);
-}
-
-/** Somebody who has agreed before is named as in the register; of anybody else the author has to ask. */
-function agreed(name: string, named: readonly string[]): { name: string; consent: string } {
-  const known = named.find(
-    (full) => name.length > 2 && full.toLowerCase().split(' ').includes(name.toLowerCase()),
-  );
-  return known ? { name: known, consent: 'yes' } : { name, consent: '' };
-}
-
-function severityOf(text: string, area: string | undefined): string {
-  const lower = text.toLowerCase();
-  if (/no driving|not to be driven|do not drive|to the floor|no brake/.test(lower)) return 'do not drive';
-  return area === 'brakes' ||
-    area === 'wheels' ||
-    area === 'front end' ||
-    (area === 'fuel' && /leak|weep|drip|smell/.test(lower))
-    ? 'do not drive'
-    : area === 'body' || /wiper|horn|lamp|seat|door/.test(lower)
-      ? 'nuisance'
-      : 'drive with care';
+  if (!one.said.has('fault') || !beyond(row)) return;
+  const symptom = `${item}: ${found} ${unit} found, ${min ? `at least ${min}` : `at most ${max}`} ${unit} allowed.`;
+  const told = faults.told({ ...one, text: `${item} beyond its limit` }, '', at, '');
+  if (told.fresh)
+    out.add(one, 'fault', 'beyond its limit', {
+      file: told.fault.file,
+      title: `${item} beyond its limit`,
+      system: one.area ?? 'whole machine',
+      symptom,
+      severity: severityOf(one.text, one.area),
+      ...base,
+    });
 }

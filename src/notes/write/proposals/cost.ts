@@ -1,0 +1,150 @@
+/** Sums of a statement as rows of the ledger: what each was for, how many, and the total. */
+import { isMoney, type Statement } from '../../draft.ts';
+import type { TaggedWord } from '../../say/words.ts';
+import { COUNTS, capital, isMeasureWord, type Noun, nounsIn, solid } from './nouns.ts';
+
+export interface Sum {
+  kind: string;
+  /** What was paid for; empty where no thing is named. */
+  item: string;
+  qty?: number;
+  /** Of the whole row. */
+  amount: string;
+  currency: string;
+  supplier?: string;
+  /** Index among the statement's sums. */
+  at: number;
+}
+
+const KINDS: readonly (readonly [kind: string, words: RegExp])[] = [
+  ['refund', /\b(?:refund(?:ed)?|money back|paid (?:me )?back)\b/],
+  ['freight', /\b(?:post|postage|posted|freight|carriage|shipping|delivery|courier|p ?& ?p)\b/],
+  ['duty', /\b(?:duty|customs|import tax)\b/],
+  ['fee', /\b(?:fees?|handling|commission|for having collected|for collecting|card charge)\b/],
+];
+const TOOLS =
+  /\b(?:wrench|spanners?|compressor|drill|gauge|puller|hammer|socket|sockets|multimeter|reamer|micrometer|calipers?|charger|grinder|vice|trolley jack|axle stands?|soldering iron)$/i;
+const CONSUMED =
+  /\b(?:oil|grease|petrol|fuel|paint|primer|thinners|rags?|sandpaper|emery|fluid|dot 4|cleaner|antifreeze|coolant|gloves|masks?|solder|flux|sealant|tape|heatshrink|cotton|soda|acid|paste|polish|undercoat|rust remover|copper grease)\b/i;
+
+/** A sum of sums, or what is left to spend. */
+const TOTAL =
+  /\b(?:all in all|in all|total|altogether|money for|comes? to|came to|so far|in the tin|tin says|left over|budget)\b/;
+
+const EACH =
+  /^\s*(?:each|ea\b|apiece|a ?piece|per\b|a (?:metre|meter|litre|foot|pair|kilo)|the metre|\/ ?(?:m|ea|pc)\b)/;
+
+/** `text` is the statement as long as it stands in its source; figures' places count from `one.start`. */
+export function sumsOf(
+  one: Statement,
+  text: string,
+  words: readonly TaggedWord[],
+  before: readonly { text: string }[],
+): Sum[] {
+  const sums = one.figures.filter(({ unit }) => isMoney(unit));
+  // Who sold it is no thing that was paid for.
+  const nouns = solid(nounsIn(words, text)).filter(
+    ({ start }) =>
+      !/\b(?:from|by|out of|at) (?:the |a |his |her |my |our )?$/i.test(
+        text.slice(Math.max(0, start - 14), start),
+      ),
+  );
+  const out: Sum[] = [];
+  const used = new Set<Noun>();
+  for (const [at, sum] of sums.entries()) {
+    const start = sum.start - one.start;
+    const end = sum.end - one.start;
+    const from = at === 0 ? 0 : (sums[at - 1]?.end ?? 0) - one.start;
+    const until = sums[at + 1] ? (sums[at + 1]?.start ?? 0) - one.start : text.length;
+    const cut = lastCut(text.slice(from, start));
+    const left = text.slice(from + cut, start).toLowerCase();
+    const right =
+      /^[^,;+]*?(?=[,;+.]|\bplus\b|\band\b|$)/.exec(text.slice(end, until).toLowerCase())?.[0] ?? '';
+    if (TOTAL.test(left)) continue;
+    const kind =
+      KINDS.find(([, pattern]) => pattern.test(`${left} | ${right}`))?.[0] ??
+      (/\bsold\b/.test(text.slice(0, start).toLowerCase()) && !/\b(?:bought|ordered)\b/.test(left)
+        ? 'sale'
+        : 'part');
+    const within = nouns.filter((noun) => noun.start >= from && noun.end <= start && !used.has(noun));
+    const here = within.filter((noun) => noun.start >= from + cut);
+    const behind = nouns.filter((noun) => noun.start >= end && noun.end <= end + right.length + 1);
+    const named = /^\s*for\b/.test(right)
+      ? (here.at(-1) ?? behind[0])
+      : (here.at(-1) ?? within.at(-1) ?? behind[0]);
+    const thing =
+      named &&
+      !isMeasureWord(named.head) &&
+      !/^(?:bank|card|bill|man|shop|club|stores?|carrier)$/.test(named.head)
+        ? named
+        : undefined;
+    if (thing) used.add(thing);
+    const again = /\b(?:ones?|them|it|pair|set|two|three|four)\b/.test(left);
+    const meant = before.at(again ? 0 : -1)?.text ?? '';
+    const name =
+      thing?.text ??
+      (kind === 'part' || kind === 'sale'
+        ? meant !== '' && again
+          ? meant
+          : asSaid(text.slice(from + cut, start)) || meant
+        : '');
+    const priced = EACH.test(text.slice(end).toLowerCase());
+    const count = thing?.count ?? countOf(left, right, priced ? text.slice(end, until) : '');
+    const each = priced || (/(?:\bat|@)\s*(?:about\s*)?[£€$]?$/.test(left.trimEnd()) && (count ?? 1) > 1);
+    const total = each && count ? sum.value * count : sum.value;
+    const supplier =
+      /\bfrom (?:the )?([\p{L}][\p{L}' ]{2,28}?)(?=[,.;:+]|$|\s(?:for|at|plus|and|in|with)\b)/iu.exec(
+        text,
+      )?.[1];
+    out.push({
+      kind:
+        kind === 'part' ? (TOOLS.test(name) ? 'tool' : CONSUMED.test(name) ? 'consumable' : 'part') : kind,
+      item: /freight|duty|fee/.test(kind) ? capital(kind === 'freight' ? 'Postage' : kind) : capital(name),
+      ...(count !== undefined && count > 1 && !/freight|duty|fee/.test(kind) ? { qty: count } : {}),
+      amount: total.toFixed(sum.unit === 'JPY' ? 0 : 2),
+      currency: sum.unit,
+      ...(supplier && !/^(?:me|him|her|the drawer|last|before)\b/i.test(supplier)
+        ? { supplier: capital(supplier.trim()) }
+        : {}),
+      at,
+    });
+  }
+  return out;
+}
+
+/** Where the words for the next sum begin: behind the last stop, or a comma with words behind it. */
+function lastCut(text: string): number {
+  const found = [
+    ...text.matchAll(/[;+]|[.:] |, (?=\p{L}|\d+ \p{L})|\bplus\b|\band (?=(?:an?|one|two|\d+|the|order)\b)/gu),
+  ];
+  for (const one of found.reverse()) {
+    const at = one.index + one[0].length;
+    // A comma right before the sum parts it from its own thing.
+    if (/\p{L}{3}/u.test(text.slice(at).replace(/\b(?:for|at|about|was|were|and|paid|cost)\b/g, '')))
+      return at;
+  }
+  return 0;
+}
+
+/** The words before a sum as they stand, where they name no thing that is known: "10 m of 2.5 mm2 red". */
+function asSaid(text: string): string {
+  const bare = text
+    .replace(/^[\s,;:.+&-]+/, '')
+    .replace(/[\s,;:.@(-]*(?:\b(?:for|at|was|were|cost|costs|paid|came to|is|about|a|the)\b[\s,]*)*$/i, '')
+    .replace(/^(?:and|plus|then|also|ordered|bought|paid|another|i|we)\b:?\s*/i, '')
+    .trim();
+  return /^\d.*\p{L}{3}|\p{L} of /u.test(bare) && bare.split(/\s+/).length <= 6 ? bare : '';
+}
+
+/** "x5", "four of them", "for the two". */
+function countOf(left: string, right: string, after: string): number | undefined {
+  const said =
+    /\b(\w+) of (?:them|those)\b/.exec(left)?.[1] ??
+    /\b(?:x|×) ?(\d{1,3})\b/.exec(left)?.[1] ??
+    /\b(\d{1,3}) ?m(?:et(?:re|er)s?)? of\b/.exec(/^\s*(?:a|per|the) met/.test(right) ? left : '')?.[1] ??
+    /\b(\d{1,3})(?: off| of them| ?x)\b/.exec(left)?.[1] ??
+    /\b(\w+) of them\b/.exec(after.toLowerCase())?.[1] ??
+    /\bfor (?:the |all )?(two|three|four|five|six|eight)\b/.exec(right)?.[1];
+  if (said === undefined) return undefined;
+  return COUNTS.get(said) ?? (/^\d+$/.test(said) ? Number(said) : undefined);
+}
