@@ -22,7 +22,14 @@ export function carryUnits(tokens: readonly Token[], all: readonly Candidate[]):
   const named = headingUnits(tokens);
   let firstName = 0;
   for (const [i, one] of all.entries()) {
-    if (one.unit !== '' || (one.value === 1 && one.word && !one.decimal)) continue;
+    if (
+      one.unit !== '' ||
+      (one.value === 1 &&
+        one.word &&
+        !one.decimal &&
+        !/^(?:between|under|over|than)$/.test(at(tokens, one.from - 1)))
+    )
+      continue;
     while (firstName < named.length && (named[firstName]?.token ?? 0) < one.from - 80) firstName += 1;
     const run = inRun(all, i);
     const standing = run && !counts(tokens, one) ? 'against' : standingOf(tokens, one, speech);

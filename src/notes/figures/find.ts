@@ -10,7 +10,7 @@ import { inWholeMoney } from './money.ts';
 import { splitPairs } from './pairs.ts';
 import { settleParts } from './parts.ts';
 import { joinRatios } from './ratios.ts';
-import { shareForward, shareUnits } from './rows.ts';
+import { shareAlong, shareForward, shareUnits } from './rows.ts';
 import { settleSizes } from './sizes.ts';
 import { settleSums } from './sums.ts';
 import { type Token, tokensOf } from './tokens.ts';
@@ -83,9 +83,9 @@ function settled(tokens: readonly Token[], found: readonly Candidate[], leaning:
   });
   shareForward(tokens, all);
   settleColumns(tokens, all);
-  settleSizes(tokens, all, leaning);
   settleLists(tokens, all, leaning);
   settleSums(tokens, all, leaning);
+  settleSizes(tokens, all, leaning);
   settleParts(tokens, all, leaning);
   const single = splitPairs(tokens, all);
   settleTopics(tokens, single, leaning, true);
@@ -93,6 +93,7 @@ function settled(tokens: readonly Token[], found: readonly Candidate[], leaning:
   settleTopics(tokens, single, leaning, false);
   // What a topic told may be set against a bare number in its turn.
   carryUnits(tokens, single);
+  shareAlong(tokens, single);
   return single.filter((one) => known(one) && !one.unit.endsWith('?'));
 }
 

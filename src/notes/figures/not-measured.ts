@@ -84,7 +84,9 @@ export function isPartOfName(tokens: readonly Token[], i: number): boolean {
     if (!before) return false;
     if (before.kind === 'word') {
       if (before.text === 'x' && k === i)
-        return !(k > 1 && tokens[k - 2]?.kind === 'number' && joins(tokens, k - 1));
+        return (
+          !(k > 1 && tokens[k - 2]?.kind === 'number' && joins(tokens, k - 1)) || isPartOfName(tokens, k - 2)
+        );
       return !/^(?:eur|gbp|usd|czk|jpy|chf|ca|abt|approx|about|to|at|and|is|of|was|from|or)$/.test(
         before.text,
       );
@@ -154,6 +156,7 @@ function isYear(tokens: readonly Token[], read: Reading): boolean {
     return !/^(?:cost|was|paid|for|at|only)$/.test(at(tokens, read.from - 1));
   return (
     !read.decimal &&
+    !(read.pair && !read.pair.oh && read.pair.low < 10) &&
     read.value >= 1890 &&
     read.value <= 2060 &&
     Number.isInteger(read.value) &&

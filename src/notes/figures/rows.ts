@@ -85,6 +85,23 @@ export function shareForward(tokens: readonly Token[], all: readonly Candidate[]
   }
 }
 
+/** "between one and three", once one of the two has its unit from the words around. */
+export function shareAlong(tokens: readonly Token[], all: readonly Candidate[]): void {
+  for (let i = 1; i < all.length; i++) {
+    const [a, b] = [all[i - 1], all[i]];
+    if (!a || !b || b.from - a.to !== 1 || (tokens[b.from]?.gap ?? 3) > 1) continue;
+    const between = at(tokens, a.to);
+    const pair =
+      /^(?:to|or|-|–|\/)$/.test(between) || (between === 'and' && at(tokens, a.from - 1) === 'between');
+    if (!pair || counts(tokens, b)) continue;
+    const [from, to] =
+      a.carried && known(a) && b.unit === '' ? [a, b] : b.carried && known(b) && a.unit === '' ? [b, a] : [];
+    if (!from || !to || to.fraction || !alike(to, { ...from, part: 1 }, 8) || MONEY.has(from.unit)) continue;
+    to.unit = from.unit;
+    to.shared = to.carried = true;
+  }
+}
+
 function isRow(tokens: readonly Token[], a: Candidate, b: Candidate, words: string): boolean {
   const before = at(tokens, a.from - 1);
   if (/^(?:±|plus (?:or )?minus|\+ \/ -|\+ -)$/.test(words)) return true;

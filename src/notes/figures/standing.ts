@@ -97,7 +97,7 @@ export function standingOf(tokens: readonly Token[], one: Candidate, speech: boo
       ABOUT.test(at(tokens, one.from - 1)) ? at(tokens, one.from - 2) : at(tokens, one.from - 1),
     ) &&
       follows &&
-      !/^(?:a|an|the|one|of|and|to)$/.test(after)
+      (!/^(?:a|an|the|one|of|and|to)$/.test(after) || at(tokens, one.from - 1) === 'between')
       ? 'against'
       : 'no';
   if (strong || isWord) return follows ? 'against' : 'reads';

@@ -5,7 +5,7 @@ import { around, at, joins, type Token } from './tokens.ts';
 import { MONEY } from './unit-words.ts';
 
 const BEFORE =
-  /^(?:cost|costs|costing|paid|pay|charged|price|priced|post|postage|freight|carriage|@|each|for|spent|total|totals|totalled|sold|asked|asking|wanted|delivery|duty|customs|fee|plus|\+|bill|bought|another|to|is|was|were|at|only|about|be|came|just|nearly|and|,|:|got|shipping|of|with|that's|thats|it's|its|comes|makes|\()$/;
+  /^(?:cost|costs|costing|paid|pay|charged|price|priced|post|postage|freight|carriage|@|each|for|spent|total|totals|totalled|sold|asked|asking|wanted|delivery|duty|customs|fee|plus|\+|bill|bought|another|to|is|was|were|at|only|about|be|came|just|nearly|and|,|:|got|shipping|of|with|that's|thats|it's|its|comes|makes|x|×|\()$/;
 const AFTER =
   /^(?:each|ea|apiece|post|posted|postage|freight|carriage|delivery|delivered|duty|the|for|from|a|all|incl|inclusive|plus|\+|and|per|pair|lot|shipping|odd|[.,;)]|so|to|customs|fee|p|on|at|in|altogether|together|exactly|all|that|i|which|he|she|they|but)?$/;
 const PAYING =
@@ -89,7 +89,9 @@ function isSum(tokens: readonly Token[], one: Candidate, beside: Candidate | und
   if (cents) {
     const costed = PAYING.test(near);
     if (costed && /^(?:was|cost|paid|for|at|@)$/.test(before)) return true;
-    return (costed || beside !== undefined) && BEFORE.test(before) && AFTER.test(after);
+    const close =
+      beside !== undefined && Math.min(Math.abs(one.from - beside.to), Math.abs(beside.from - one.to)) < 9;
+    return (close || ((costed || beside !== undefined) && BEFORE.test(before))) && AFTER.test(after);
   }
   if (one.decimal) return false;
   if (/^(?:@|cost|costs|paid)$/.test(before) && !/s$/.test(after)) return true;

@@ -1,6 +1,6 @@
 /** The unit that is written or said behind a number. */
 import type { Reading } from './figure.ts';
-import { at, joins, type Token } from './tokens.ts';
+import { around, at, joins, type Token } from './tokens.ts';
 import { type Form, formsOf } from './unit-forms.ts';
 
 export interface UnitFound {
@@ -132,6 +132,11 @@ function fits(tokens: readonly Token[], i: number, to: number, form: Form, read:
       (read.decimal || !/^(?:\p{L}{2,})$/u.test(after) || IN_WHAT.test(after))
     );
   }
+  if (/^[€£$¥]$/.test(word)) return joins(tokens, i) || !(tokens[to]?.kind === 'number' && joins(tokens, to));
+  if (word === 'k')
+    return / (?:ohm|ohms|coil|resistor|resistance|sec|secondary|primary|prim|cap|ω) /.test(
+      around(tokens, i - 9, i + 5),
+    );
   if (/^["″”]$/.test(word)) return tokens[i]?.gap === 0 && (read.value < 100 || read.fraction === true);
   if (word === 'min') return !(tokens[to]?.kind === 'number' && (read.decimal || /[.,]/.test(after)));
   if (word === 'c' && !joins(tokens, i))
@@ -146,7 +151,7 @@ function fits(tokens: readonly Token[], i: number, to: number, form: Form, read:
     );
   if (form.unit === 'teeth') return read.about !== true;
   if (/^crowns?$/.test(word)) return !/^(?:wheel|gear|nut|cap|and)$/.test(after) || word === 'crowns';
-  if (word === 'stone') return !/^(?:cold|guard|dead|wheel|chip|chips|grit|and)$/.test(after);
+  if (word === 'stone') return !/^(?:cold|guard|hone|dead|wheel|chip|chips|grit|and)$/.test(after);
   if (word === 'horse' || word === 'horses') return !/^(?:drawn|box|hair)$/.test(after);
   if (word === 'mill') return !/^(?:bit|file|cutter)$/.test(after);
   if (/^(?:feet|foot)$/.test(word)) return !/^(?:pump|brake|pedal|operated|rest|well|board)/.test(after);
