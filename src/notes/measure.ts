@@ -71,6 +71,32 @@ function same(a: { value: number; unit: string }, b: { value: number; unit: stri
   );
 }
 
+const KINDS = ['quantities', 'hazards', 'steps', 'faults', 'parts', 'costs', 'thanks'] as const;
+
+/** Labels as a file has them: a label is a line, or an entry with a line; a kind may be named in the singular or plural. */
+export function labelsOf(raw: Readonly<Record<string, unknown>>): Labels {
+  const list = (kind: (typeof KINDS)[number]): Record<string, unknown>[] => {
+    const found = raw[kind] ?? raw[kind.replace(/ies$/, 'y').replace(/s$/, '')] ?? [];
+    return (found as unknown[]).map((one) =>
+      typeof one === 'number' ? { line: one } : (one as Record<string, unknown>),
+    );
+  };
+  const line = (one: Record<string, unknown>): number => Number(one['line'] ?? one['at']);
+  return {
+    quantities: list('quantities').map((one) => ({
+      line: line(one),
+      value: Number(one['value']),
+      unit: String(one['unit']),
+    })),
+    hazards: list('hazards').map((one) => ({ line: line(one), id: String(one['id'] ?? one['hazard']) })),
+    steps: list('steps').map(line),
+    faults: list('faults').map(line),
+    parts: list('parts').map(line),
+    costs: list('costs').map(line),
+    thanks: list('thanks').map(line),
+  };
+}
+
 export interface Found extends Labels {
   /** `at` is the line that a finding is told with; the rest of its statement counts as near enough. */
   spans: { kind: keyof Labels; from: number; at?: number; to: number; words: string }[];

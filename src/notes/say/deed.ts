@@ -78,7 +78,13 @@ function verbAt(words: readonly TaggedWord[], at: number): Deed | undefined {
   const verb = FORMS[word.text] ?? word.lemma;
   const known = VERBS.has(verb);
   // A verb that the list does not have is work where a thing of the machine stands behind it.
-  if (!known && (word.pos !== 'VERB' || NO_WORK.has(verb) || !placesIn(words.slice(at + 1, at + 6)).length))
+  if (
+    !known &&
+    (word.pos !== 'VERB' ||
+      /^(?:was|were|is|are|'s|'re|been|be)$/.test(words[at - 1]?.text ?? '') ||
+      NO_WORK.has(verb) ||
+      !placesIn(words.slice(at + 1, at + 6)).length)
+  )
     return undefined;
   const told = howTold(words, at, verb);
   if (!told) return undefined;

@@ -6,7 +6,7 @@ export const PARTICLES = list(
   'off out up down back in on apart together over away through under onto into round',
 );
 const WITHOUT_ARTICLE = list(
-  'it them this that these those everything all both one some any each more two three four five six seven eight nine ten my his her our their',
+  'the it them this that these those everything all both one some any each more two three four five six seven eight nine ten my his her our their',
 );
 
 export const withArticle = (thing: string): string =>
@@ -24,12 +24,16 @@ export function phraseAt(words: readonly TaggedWord[], from: number): { text: st
       out.length === 0 &&
       (word.pos === 'DET' || /^(?:my|his|her|our|your|its|their|both|all|of)$/.test(word.text))
     ) {
-      if (/^(?:both|all|every|each)$/.test(word.text)) out.push(word.text);
+      if (/^(?:both|all|every|each)$/.test(word.text) || (word.text === 'the' && words[k + 1]?.pos === 'NUM'))
+        out.push(word.text);
       continue;
     }
     // "Weld up the flat on the pin": what looks like an adjective ends the name of a thing.
     const alone =
-      word.pos === 'ADJ' && k > from && /^(?:ADP|PUNCT|CCONJ)$/.test(words[k + 1]?.pos ?? 'PUNCT');
+      word.pos === 'ADJ' &&
+      k > from &&
+      !/^(?:next|first|last|again|now)$/.test(word.text) &&
+      /^(?:ADP|PUNCT|CCONJ)$/.test(words[k + 1]?.pos ?? 'PUNCT');
     if (word.pos === 'NOUN' || word.pos === 'PROPN' || alone) noun = true;
     else if (noun || !/^(?:ADJ|NUM|VERB)$/.test(word.pos) || (word.pos === 'VERB' && !/ed$/.test(word.text)))
       break;

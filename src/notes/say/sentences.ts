@@ -24,6 +24,9 @@ export function sentences(text: string, lines: boolean): (readonly [number, numb
   return parts;
 }
 
+/** Nobody wraps prose as narrow as this: each line is an entry. */
+const NARROW = 48;
+
 /** Line ends with room left for the next word: somebody pressed the key there, so a new entry begins. */
 function freeLineEnds(text: string): number[] {
   const lines = text.split('\n');
@@ -39,7 +42,8 @@ function freeLineEnds(text: string): number[] {
     const room = width - line.trimEnd().length;
     const marked = /^\s*(?:[•·–—>~+-]|\d{1,2}[.)])\s/.test(next);
     // A wrapped paragraph fills its lines; a list without marks does not.
-    if (marked || room > word.length + Math.max(2, width * 0.12)) out.push(at);
+    const narrow = width < NARROW && !/[,;(–-]\s*$/.test(line);
+    if (marked || narrow || room > word.length + Math.max(2, width * 0.12)) out.push(at);
   }
   return out;
 }

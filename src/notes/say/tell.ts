@@ -46,6 +46,9 @@ export function tell(
     said.set(saying, by?.text ?? 'as noted');
     if (by) saidOn.set(saying, lineOf(by.start));
   }
+  const meets = (name: string): boolean => features.some((one) => one.name === `[${name}]`);
+  // "Thanks for watching", "thanks to the rust": nobody is thanked.
+  if (meets('no thanks') && !meets('thanks lent') && !meets('thanks helped')) said.delete('thanks');
   const money = figures.some(({ unit }) => MONEY.has(unit));
   // A sum is what makes a cost, however likely the words.
   if (!money) said.delete('cost');

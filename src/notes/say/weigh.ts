@@ -31,16 +31,18 @@ export function toldBy(
   { words: known }: Weights,
   words: readonly TaggedWord[],
 ): { text: string; start: number } | undefined {
-  let best: { weight: number; text: string; start: number } | undefined;
+  let best: { rank: number; text: string; start: number } | undefined;
   for (const { name, at, length } of features) {
     const weight = known[name] ?? 0;
-    if (at === undefined || length === undefined || weight <= (best?.weight ?? 0)) continue;
+    // A class of the vocabulary tells more than a lone word, whatever each weighs.
+    const rank = weight + (weight > 0 && name.startsWith('[') ? 10 : 0);
+    if (at === undefined || length === undefined || rank <= (best?.rank ?? 0)) continue;
     const text = words
       .slice(at, at + length)
       .map((word, i) => (i > 0 && (words[at + i - 1]?.end ?? 0) < word.start ? ` ${word.text}` : word.text))
       .join('')
       .trim();
-    if (/[a-z]{2}/.test(text)) best = { weight, text, start: words[at]?.start ?? 0 };
+    if (/[a-z]{2}/.test(text)) best = { rank, text, start: words[at]?.start ?? 0 };
   }
   return best;
 }

@@ -1,28 +1,11 @@
 /** `node tests/notes/labelled/measure.ts FOLDER [--show]`: recall and precision by kind over a folder's texts; `--show` lists misses, for tuning texts only. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { foundIn, type Labels, type Scores, score } from '../../../src/notes/measure.ts';
+import { foundIn, type Labels, labelsOf, type Scores, score } from '../../../src/notes/measure.ts';
 import { hazard } from '../../../src/record/hazards/catalogue.ts';
 
 const [folder = '', show] = process.argv.slice(2);
 const KINDS = ['quantities', 'steps', 'faults', 'parts', 'costs', 'thanks', 'hazards'] as const;
-
-/** A label is a line, or an entry with a line; a kind may be named in the singular or plural. */
-function labelsOf(path: string): Labels {
-  const raw = JSON.parse(readFileSync(path, 'utf8')) as Record<string, unknown>;
-  const strange = Object.keys(raw).filter((key) => !['quantity', 'step', 'fault', 'part', 'cost', 'hazard', 'text', 'source', 'file', 'voice', 'note', ...KINDS].includes(key));
-  if (strange.length > 0) console.log(`keys that are not measured: ${strange.join(', ')}`);
-  const list = (kind: string): Record<string, unknown>[] => {
-    const found = raw[kind] ?? raw[kind.replace(/ies$/, 'y').replace(/s$/, '')] ?? [];
-    return (found as unknown[]).map((one) => (typeof one === 'number' ? { line: one } : (one as Record<string, unknown>)));
-  };
-  const line = (one: Record<string, unknown>): number => Number(one['line'] ?? one['at']);
-  return {
-    quantities: list('quantities').map((one) => ({ line: line(one), value: Number(one['value']), unit: String(one['unit']) })),
-    hazards: list('hazards').map((one) => ({ line: line(one), id: String(one['id'] ?? one['hazard']) })),
-    steps: list('steps').map(line), faults: list('faults').map(line), parts: list('parts').map(line), costs: list('costs').map(line), thanks: list('thanks').map(line),
-  };
-}
 
 /** Dangers and warnings alone: labels heard, and notes told that have a label of theirs within their step, give or take a line. */
 const isGrave = (id: string): boolean => ['DANGER', 'WARNING'].includes(hazard(id)?.signal ?? '');
@@ -33,7 +16,7 @@ for (const name of readdirSync(folder).filter((one) => one.endsWith('.labels.jso
   const stem = name.replace('.labels.json', '');
   const text = readdirSync(folder).find((one) => one.startsWith(`${stem}.`) && one !== name) ?? '';
   const found = foundIn(text, readFileSync(join(folder, text), 'utf8'));
-  const labels = labelsOf(join(folder, name));
+  const labels = labelsOf(JSON.parse(readFileSync(join(folder, name), 'utf8')) as Record<string, unknown>);
   const scores = score(found, labels);
   for (const kind of KINDS) for (const key of ['right', 'wanted', 'told'] as const) total[kind][key] += scores[kind][key];
   const told = found.spans.filter((span) => span.kind === 'hazards' && isGrave(span.words));
