@@ -93,6 +93,7 @@ export const electricHazards: Hazard[] = [
       'case + crack|wet patch + battery|acid|cardboard|eat|cell - insulation',
       'fur|furry|white fur|green fur|crust|crusty|white stuff|white powder|blue stuff|corroded + terminal|terminals|plus|minus|post|positive|negative|battery|clamp - paint|strip|bulb|earth bolt|lamp',
       'water and soda|soda and water|bicarb|baking powder|soda + terminal|battery|post|plus|minus|gloves|fizz - bread|caustic|blast|rust|washing|tank|grass|chain|hot soda|varnish',
+      'gravity|1.24|1.26|1.28|1.15|hydrometer + cell|cells|battery - centre of gravity|gravity feed',
     ],
   },
   {

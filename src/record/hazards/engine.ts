@@ -101,9 +101,10 @@ export const engineHazards: Hazard[] = [
       'engine run|engine running|run engine|start engine|engine started|engine idling|motor running|started it up|started her|started it|started up|fired up|fire it up|fired it up|fired her up|let it idle|let her run|got it running|got her running|kept it running|ran for minutes|burst into life|came to life|fires on both|fired on both|first start|tick over|ticking over - into|can|jar|drain|rag|seam|solder|weld|tape|tarmac|first time under|push|pull|bump|tow|jump|@outdoorsword|@driveword|@paper|not|rest|stop|before|never|until - @stopped|amp|amps|welder|idle stop|idle screw|pump|compressor|heater|fan|strap|slide|outside|doors open|by hand',
       'headache|dizzy|light headed|sleepy + run|running|engine|exhaust|garage|shed - paint|thinner|solvent|cellulose|spray',
       'nose out of door|doors open|big doors|door up|roller door up|half out of door|tail pipe outside|out of window|door wide + started|start|start up|fire|fired|run engine|idle|engine|warm up|exhaust - weld|amp|paint|tank out|cable|drain|rain|pulled|winter|started outside|outside',
-      'rolled|roll|pushed|push|wheeled|wheel|dragged + outside|out of shed|out of garage|into yard|in yard|out in yard|into open|onto drive|on drive|out in open + start|started|starting|fire|fired|run|running|before i start - bump|tow|clutch up|in second|rope',
+      'rolled|roll|pushed|push|wheeled|wheel|dragged + into lane|in lane|into street|into road|onto road|outdoors|out of doors|outside|out of shed|out of garage|into yard|in yard|out in yard|into open|onto drive|on drive|out in open + start|started|starting|fire|fired|firing|kick|kicked|run|running|before i start - bump|tow|clutch up|in second|rope',
       'co alarm|carbon monoxide|monoxide alarm|gas alarm|smoke alarm|fume alarm + engine|run|running|start|idle|exhaust|garage|shed|went off|beep|on wall',
       'garage door|shed door|workshop door|both doors|barn door|roller door|up and over + open|wide|up + engine|start|started|fired|idle|idling|running|exhaust|tick over - weld|paint|spray|thinner|solvent|grinder|charger',
+      'alarm + running|run engine|run it|engine|exhaust|fumes|garage|shed|in there - car alarm|burglar|clock|alarm clock',
     ],
   },
   {
@@ -219,6 +220,7 @@ export const engineHazards: Hazard[] = [
       'gauge|needle|temperature|temp + red|in red|off clock|off dial|boil|boiling|over hundred|steam|kettle|like kettle|pulled over|stop and wait|switch off and wait - battery|ammeter|oil gauge|fuel gauge',
       'like kettle|geyser|steamed|steaming|boiled over|boiling over + engine|rad|radiator|bonnet|cap|hill|water|she - tea|brew|gasket set|hot water from|from kettle|fills them',
       'cap|top hose|rad|radiator|system|header + warm system|hot system|while warm|while hot|when hot|when warm|gets warm|gets hot|got hot|too hot|scald|face|let pressure|pressure off|first notch|quarter turn|rag over|cloth over|towel over|come off - fuel cap|petrol cap|distributor|hub|dust cap|grease|tyre|valve',
+      'not open|dare open|do not open|never open|not opening|not touch|not undo|never undo + hot|boil|boiling|steam|gurgle|cap|rad|warm|face - petrol|fuel|tank lid|battery|distributor|float|valve',
     ],
   },
   {
@@ -291,6 +293,7 @@ export const engineHazards: Hazard[] = [
       'plug + blow out|blew out|shoot|shot out|stripped thread|strip thread|flew - dial|crown|reads true|pointer',
       'gauge + plug hole|plug thread + kick|crank|bar|psi|throttle|needle - dial|crown|reads true|pointer',
       'throttle open|throttle wide open|wide open throttle + kick|gauge|crank|spin|bar|needle - dial|crown|reads true|pointer',
+      'plug hole|plug holes|plug thread + airline|air line|compressor|air|adaptor|adapter|hose|pressure|psi|bar|grease gun - blow dirt|blow muck|before removing|sand|petrol|oil down|water|dial|mist|flame|flat crown|reads true|upright|pointer|crown',
     ],
   },
   {
@@ -326,6 +329,7 @@ export const engineHazards: Hazard[] = [
       'lock|stop|dead|solid|immovable + crank|kick|starter|turn + full|liquid|water|fuel|flood',
       'liquid|fuel|water|coolant|petrol|oil + top of piston|above piston|over piston|on piston',
       'left tap on|tap left on|petrol tap on all night|tap on overnight|forgot tap|needle stuck open|float stuck + full|solid|lock|locked|kick|crankcase|cylinder|plug|plugs|turn|sump',
+      'crankcase|cylinder|bore|bottom end|pot|barrel|sump + full|brimming|flooded|awash|swimming + drain|drained|turn|go over|lock|solid|kick|kicker|fuel|petrol - grease|oil level|rust|stuck ring',
     ],
   },
   {
@@ -356,6 +360,7 @@ export const engineHazards: Hazard[] = [
       'handle|crank|kickstart|kickstarter|pedal|lever|starter + thumb same side|thumb on|thumb with fingers|thumb round|thumb out|fingers same side|pull up|pulled up|never push down|wrist|shin|ankle|bit me|bites|bit back|throws back|threw back|spat back|flew back - brake|door|gear|clutch|jack|valve|vice|tube|tyre|rim|soapy',
       'kick back|kicked back|kicks back|kickback|kicked like mule|kicks like mule',
       'kick you|kicks you|kicked me|kicked him|kick me|broke wrist|broken wrist|broke his wrist|sprained wrist|sprained|sprain|breaks wrists|broke thumb|broken thumb|ankle|break wrist|break arm|broke arm|wrist straight + early|advanced|advance|timing|handle|start|starter|crank|kick|engine|lever|thumb|fires - jack|fell|ladder|horse|bicycle',
+      'retard|retarded|advance|advanced|timing|early|ignition + break leg|broke leg|leg|shin|wrist|ankle|knee|arm|thumb|foot - lever arm|advance lever|dial',
     ],
   },
   {

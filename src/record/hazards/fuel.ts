@@ -104,6 +104,13 @@ export const fuelHazards: Hazard[] = [
       'no smoking|nobody smokes|nobody smoking|no one smokes|no pipe|pipe out|no pipe lit|no fags|fag out|no cigarettes|put cigarette|no naked|no flame|no lights|heater off|stove off|stove out|heaters off|pilot light + fuel|petrol|tank|hose|tap|can|carburettor|bowl|drip|dripping|pipe|siphon|drain|jar|tube - paint|thinner|battery|charger|brake|master cylinder',
       'glass tube|burette|measuring tube|graduated|measuring glass|test tank|gravity bottle|drip bottle|little bottle|remote tank + fuel|petrol|mix|litre|hose|drip|clip|millilitre - acid|coolant|brake fluid',
       'petrol|fuel + jerry|jerry can|demijohn|milk bottle|jam jar|paint tin|bucket|basin|bowl|roasting tin|baking tin|washing up bowl|tray|pan|tub|jug|bottle|lemonade - fuel gauge|oil|price|@money|gas fire|gas ring|consumption|away from',
+      'tap off|tap out|pipe off|union off|bowl off|hose off + sleeve|down arm|up arm|down me|over me|over hand|over hands|thumb over|finger over|everywhere|all over|dribble|bung|bunged - water|rad|brake|antifreeze|coolant|oil',
+      'suck|sucked|sucking + hose|pipe|tube + mouthful|mouth|taste|spat - brake|syringe',
+      'pee|pees|peeing|piss|pisses|pissing|pissed|wee|weeing|gush|gushes|gushing|pour|pouring|squirt + overflow|carb|carburettor|bowl|float|needle|tank|fuel|petrol - oil|water|coolant|rad',
+      'needle|float|float needle + not seating|not seat|will not seat|sticking|sinks|sunk|flooding|floods|passing|passes - gauge|speedo|compass|voltmeter|ammeter|fuel gauge',
+      'pipe|hose|line|tube + tank + pump|carb|carburettor|filter|tap|perished - brake|rad|radiator|water|header|coolant|air|vacuum',
+      'tank + stinks|reeks|smells|hung|airing|aired|air it|upside down|dried out|rinsed|rinse|steamed|steam it|swilled|sloshed - header|septic|water tank|fish|rad',
+      'juice|old juice|stale juice|stale stuff|old stuff|last year stuff|mower fuel + tank|poured|pour|drain|drained|mower|can|bowl|carburettor|tipped|siphon - orange|battery',
     ],
   },
   {
@@ -144,6 +151,9 @@ export const fuelHazards: Hazard[] = [
       '@fuelish + steam|sizzle|smoke + exhaust|silencer|muffler|manifold|hot',
       'wait|waited|let|waiting + cool|cold|cooled|cools|cool down + fill|refill|refuel|top up|petrol|fuel|filler cap - coolant|radiator|rad|water|header|oil|hub|bearing|weld|solder|battery|float',
       'do not fill|not filling|no filling|never fill|never refuel|not refuel + hot|warm|running|exhaust',
+      'filled|filled up|topped|topped off|topping|brimmed|fill|topped up|refuelled|poured|pour|tipped + ticking from|still ticking|ticking|still hot|still warm|without stopping|without switching off|with it running|with engine running|while running|still running|while it ran|engine on - oil|water|coolant|rad|radiator|battery|gearbox|header',
+      'cool|cooled|cool down|cold + can|petrol|fuel|jerry|filler + before|first|wait|until|hour|minutes|near - coolant|rad|radiator|oil can|water|paint|weld',
+      'line|hose|pipe|union|bowl|carburettor + silencer|exhaust|manifold|muffler|downpipe|hot pipe + soft|softened|melted|scorched|brown|near|close|touch|touching|passes|over|rubs|drip|drips|weep - brake|coolant|rad|heater|clip|gasket|weld|hanger',
     ],
   },
   {
@@ -184,6 +194,7 @@ export const fuelHazards: Hazard[] = [
       'petrol|gasoline|fuel|=gas|mix + store|storage|shelf|bottle|demijohn|keep|winter|milk|lemonade - @money|tank off|data',
       'oil in first|oil first|petrol on top|oil to petrol|oil to fuel|oil to gas|stroke oil',
       'ml of oil|mil of oil|mils of oil|cc of oil|millilitres of oil|oil first|oil in can|shaken not stirred + litre|litres|petrol|fuel|tank|can|mix - gearbox|fork|chain|level|hub',
+      'can|tin|bottle|jerrycan|drum + labelled|label|marked|written on|chalked|dated + ratio|mix|date|percent|%|two stroke|to one|oil|fuel|petrol - coolant|antifreeze|waste|old oil|paint|part',
     ],
   },
   {
@@ -253,6 +264,7 @@ export const fuelHazards: Hazard[] = [
       'heat|flame|torch|blowlamp|propane + @fuelpart|tank|tap',
       '@metaljoin + shut|near|van|vehicle|inch|inches + tank|fuel|petrol',
       'drill|cut|grind|saw + fuel tank|petrol tank|gas tank|tank',
+      '=sparks|grinder|grinding|cutting disc|cut off disc|flap wheel + fuel line|fuel pipe|petrol pipe|petrol tank|fuel tank|carburettor|petrol|fuel hose - spark plug|magneto|no sparks',
     ],
   },
   {
@@ -330,6 +342,9 @@ export const fuelHazards: Hazard[] = [
       'way to stop|stop it|means of stopping + intake|start|board|engine|running|ignition',
       'full revs|flat out by itself|screaming|over rev|overrev|racing engine|engine race',
       'air leak + rev|idle|race|lean|seal|run',
+      'revved|revs|revving|screamed|screaming + nuts|head off|tits|valve bounce|key|switch|nothing|by itself|on its own|own accord - hill|set',
+      'stall|stalled|stall it + top gear|in top|third|in gear|brake on|brakes on|against brake + shut|stop|key|would not|wouldnt|would|runaway|racing|running - hill start|pulled away',
+      'stuffed|stuff|shoved|jammed|clapped|slapped|held + rag|hand|cloth|glove|palm|board|jumper|cap + inlet|intake|bellmouth|stub|throat|carb mouth|air filter|air cleaner - plug hole|crankcase|piston|clean inside',
     ],
   },
 ];

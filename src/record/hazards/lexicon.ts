@@ -5,12 +5,12 @@
 export const CLASSES: Readonly<Record<string, string>> = {
   fuel: 'petrol|gasoline|petroil|premix|fuel|=gas',
   fuelish: 'petrol|gasoline|petroil|premix|fuel|=gas|mix|mixture',
-  flow: 'drain|syphon|siphon|pour|spill|decant|empty|emptied|run off|run out|top up|fill|fill up|refill|refuel|slosh|splash|trickle|drip|weep|leak|flood|overflow|dribble|squirt|suck|puddle|seep|drown|gush|tip out|tip|catch|draw off|pump out|full|half full|soak|wet',
+  flow: 'glug|slop|slopped|drizzle|spout|pee|piss|drain|syphon|siphon|pour|spill|decant|empty|emptied|run off|run out|top up|fill|fill up|refill|refuel|slosh|splash|trickle|drip|weep|leak|flood|overflow|dribble|squirt|suck|puddle|seep|drown|gush|tip out|tip|catch|draw off|pump out|full|half full|soak|wet',
   drainword: 'drain|empty|drop|dump|pour|spill|tip|leak|weep|drip|flush|refill|fill|top up|catch|puddle|open',
   fuelpart:
     'fuel line|fuel pipe|fuel hose|fuel tap|fuel cock|petcock|petrol tap|petrol pipe|petrol hose|petrol line|gas line|gas tank|petrol tank|fuel tank|fuel union|fuel filter|sediment bowl|fuel pump|filler neck|filler cap|petrol cap|fuel cap|gas cap|fuel strainer|tank strainer|fuel sender',
   partverb:
-    'undo|remove|take off|take out|pull|pull off|disconnect|unscrew|off|out|drop|loosen|slacken|fit|refit|replace|renew|open|uncouple|slip off|cut|unbolt|lift out|strip|detach|swap|connect|unhook',
+    'whip off|whipped off|took|pop off|popped off|ease off|eased off|prise|lift off|got off|undo|remove|take off|take out|pull|pull off|disconnect|unscrew|off|out|drop|loosen|slacken|fit|refit|replace|renew|open|uncouple|slip off|cut|unbolt|lift out|strip|detach|swap|connect|unhook',
   openverb: 'open|opened|off|remove|take|pull|undo|strip|lift|carry|dismantle|unscrew|tip',
   cleanverb: 'clean|wash|rinse|blow|brush|soak|swill|wipe|clear|degrease|flush',
   cleanish: 'clean|wash|degrease|wipe|rinse|soak|strip',
@@ -33,33 +33,33 @@ export const CLASSES: Readonly<Record<string, string>> = {
   outdoorsword:
     'outside|outdoors|out of doors|in open air|in open|in yard|on drive|driveway|in street|in lane|in field|on road|road|lane|hill|outside on|in courtyard|pushed out|pushed it out|push it out|rolled it out|wheel it out|wheeled out|on lawn|car park|parking lot|kerb|in garden',
   driveword:
-    'drive|drove|driving|driven|ride|rode|ridden|road|took her out|take her out|behind wheel|steer|at wheel|cruise|trundle|pootle|pulled away',
+    'pootled|bimble|bimbled|potter|pottered|trundled|toddle|hack|drive|drove|driving|driven|ride|rode|ridden|road|took her out|take her out|behind wheel|steer|at wheel|cruise|trundle|pootle|pulled away',
   road: 'road|drive home|drive round|drive to|mile|shaft',
   season:
     'spring 2019|spring of|in spring|last spring|next spring|spring sale|spring morning|spring show|spring bank|late spring|early spring|by spring|until spring|since spring|spring sunshine|spring cleaning|hot spring|spring tide',
   indoors:
-    'garage|shed|workshop|barn|indoors|inside|lean to|cellar|basement|under roof|shop|outhouse|lock up|lockup|carport|conservatory|closed garage|stable|closed doors|doors shut|door shut|back of shop|in here|unit|hangar|polytunnel|marquee|container|tent|stone house|under cover|boathouse|doors pulled',
+    'greenhouse|byre|cow shed|cowshed|cart shed|coach house|outbuilding|car port|garage|shed|workshop|barn|indoors|inside|lean to|cellar|basement|under roof|shop|outhouse|lock up|lockup|carport|conservatory|closed garage|stable|closed doors|doors shut|door shut|back of shop|in here|unit|hangar|polytunnel|marquee|container|tent|stone house|under cover|boathouse|doors pulled',
   runword:
     'run|ran|running|start|started|starting|fire up|fired up|idle|idling|tick over|ticked over|ticking over|warm up|warmed up|warming up|under power|rev|revving|fired|fire it up|going|turning over on own',
   runengine:
-    'engine run|engine running|run engine|start engine|engine start|engine started|engine idle|engine idling|engine warm up|motor running|running engine|motor going|engine going|first start|start it up|start her up|started her|started it|started up|start up|fire it up|fired it up|fire her up|fired up|fire up|let it run|let it idle|let her idle|let her run|run it|ran it|run her|ran her|had it running|have it running|got it running|get it running|had her running|got her running|kept it running|keep it running|keep her running|kept her running|engine under power|ticking over|tick over|tickover|fast idle|idles|idling|warm it up|warm her up|let her warm|let it warm|engine warm|warmed up|warm up|engine at idle|engine at fast idle|burst into life|came to life|roared into life|fires on both|fired on both|engine fires|engine fired|ran for minutes|kick it into life|under own power',
+    'bang into life|banged into life|chugging|purring|burst to life|fired first kick|fired on first|fired on second|fired on third|engine run|engine running|run engine|start engine|engine start|engine started|engine idle|engine idling|engine warm up|motor running|running engine|motor going|engine going|first start|start it up|start her up|started her|started it|started up|start up|fire it up|fired it up|fire her up|fired up|fire up|let it run|let it idle|let her idle|let her run|run it|ran it|run her|ran her|had it running|have it running|got it running|get it running|had her running|got her running|kept it running|keep it running|keep her running|kept her running|engine under power|ticking over|tick over|tickover|fast idle|idles|idling|warm it up|warm her up|let her warm|let it warm|engine warm|warmed up|warm up|engine at idle|engine at fast idle|burst into life|came to life|roared into life|fires on both|fired on both|engine fires|engine fired|ran for minutes|kick it into life|under own power',
   stopped:
     'engine stopped|engine at rest|engine off|engine stone cold|motor stopped|stopped engine|engine cold|engine still|engine is off|with engine stationary|engine number|engine out',
   hotengine:
     'hot engine|hot exhaust|hot silencer|hot muffler|hot manifold|exhaust|exhaust pipe|silencer|muffler|manifold|running engine|hot barrel|hot cylinder|hot block|engine hot|engine still hot|still hot|engine running|while running|still running|shes running|it running|hot pipe|ticking from run',
   hotthing: 'casing|exhaust|silencer|barrel|clip on gauge|gauge|coolant|bearing|hub|oven',
   startfluid:
-    'easy start|easystart|ezstart|ez start|quick start|quickstart|starting fluid|start fluid|starter fluid|starter spray|cold start spray|ether|start spray|starting spray|instant start|start ya|engine starter spray|starting ether',
+    'start gas|starting gas|starter gas|easy start|easystart|ezstart|ez start|quick start|quickstart|starting fluid|start fluid|starter fluid|starter spray|cold start spray|ether|start spray|starting spray|instant start|start ya|engine starter spray|starting ether',
   plugout:
     'plug out|plugs out|plug removed|plugs removed|plug hole|plug holes|remove plug|remove plugs|pull plug|pull plugs|take plugs out|took plugs out|took plug out|take plug out|remove spark plug|pull spark plug|both plugs|spark plugs out|spark plug out|plug unscrewed|plugs unscrewed|unscrew plug|without plug|no plug in|plugs are out|plug is out|plugs still out|whipped plugs out|out with plugs|plug lying on|plug laid',
   crank:
-    'crank|cranking|cranked|spin|spun|spinning|kick over|kick it over|kicked over|kicked it over|turn over|turned over|turn it over|turn engine|turns of engine|spin over|spin it over|spin it|spun over|kick|kicked|kicks|kickstart|kick start|turn engine over|on starter|thumb starter|starter|starter motor|swing handle|swung|turning over|whirl|turn flywheel|turn her over|push kickstarter|drill on crank',
+    'on button|boot over|booted it|prod it over|prodded|kick through|kicked through|kick it through|kicked it through|pull through|pulled through|pull it over|pulled it over|twirl|crank|cranking|cranked|spin|spun|spinning|kick over|kick it over|kicked over|kicked it over|turn over|turned over|turn it over|turn engine|turns of engine|spin over|spin it over|spin it|spun over|kick|kicked|kicks|kickstart|kick start|turn engine over|on starter|thumb starter|starter|starter motor|swing handle|swung|turning over|whirl|turn flywheel|turn her over|push kickstarter|drill on crank',
   weldword:
-    'weld|braze|solder|mig|tig|arc weld|welding|brazing|soldering|silver solder|oxy|acetylene|blowlamp|blow lamp|blowtorch|blow torch|gas axe|torch|tack|plasma cutter|spot weld|leading iron',
+    'gas wrench|hot spanner|solder it|brazing hearth|weld|braze|solder|mig|tig|arc weld|welding|brazing|soldering|silver solder|oxy|acetylene|blowlamp|blow lamp|blowtorch|blow torch|gas axe|torch|tack|plasma cutter|spot weld|leading iron',
   metaljoin:
     'weld|braze|mig|tig|arc weld|oxy acetylene|acetylene|gas axe|plasma cutter|spot weld|mig weld|stitch weld|plug weld|tack weld|welder|mig out',
   flame:
-    'naked flame|flame|blowlamp|blowtorch|blow torch|gas torch|heat gun|propane torch|hot air gun|cigarette|lighter|candle|stove|heater|pilot light|smoke break',
+    'fag|pipe lit|match|matches|bonfire|barbecue|wood burner|log burner|space heater|naked flame|flame|blowlamp|blowtorch|blow torch|gas torch|heat gun|propane torch|hot air gun|cigarette|lighter|candle|stove|heater|pilot light|smoke break',
   liftword:
     'jack|jacked|lift|raise|hoist|winch|up in air|in air|lever up|get it up|go up|off floor|off ground|hoisted|crank it up',
   lighthand:
@@ -73,7 +73,7 @@ export const CLASSES: Readonly<Record<string, string>> = {
   oldpaint:
     'old paint|original paint|old primer|old coach paint|factory paint|old enamel|old lacquer|coach paint|paint layers|layers of paint|years of paint|old topcoat|old undercoat|paint on chassis|old colour|original finish|old finish|all paint|flaking paint|signwriting|original primer|paint is mostly|cellulose paint',
   paintoff:
-    'burn|burnt|sand|sanded|sanding|scrape|scraped|strip|stripped|rub back|rub down|rubbed back|rubbed down|burn off|burnt off|blast|sandblast|sandblasted|grind|ground back|ground down|ground off|ground it|flat back|flatted|feather|feathered edge|flap disc|flap wheel|heat gun|take paint off|took paint off|wire brush|file|chip|flatting|dry paper|wet and dry|paint removed|remove paint|abrade|scuff|rub old',
+    'flat off|took back|taken back|dry sand|dry sanded|orbital|burn|burnt|sand|sanded|sanding|scrape|scraped|strip|stripped|rub back|rub down|rubbed back|rubbed down|burn off|burnt off|blast|sandblast|sandblasted|grind|ground back|ground down|ground off|ground it|flat back|flatted|feather|feathered edge|flap disc|flap wheel|heat gun|take paint off|took paint off|wire brush|file|chip|flatting|dry paper|wet and dry|paint removed|remove paint|abrade|scuff|rub old',
   heatverb: 'heat|warm|bake|torch',
   heatword:
     'hot|hotter|burnt hand|scald|glow|glowing|red hot|piping hot|smoking hot|too hot|scorch|still warm|baking|roasting',

@@ -106,6 +106,7 @@ export const liftingHazards: Hazard[] = [
       'engine|gearbox|box|lump|motor|unit + hung|hang|hanging|slung|swing|swung|dangling + beam|rafter|roof|strap|chain|rope|hook|joist|tree|hoist - cable|hung loose|tank strap|jumper|jumper cable',
       'gearbox|engine|motor|lump|box + pole|scaffold pole|plank|two planks|broom handle|bar between + end|other end|lift|lifted|carried|shoulder|out - tool box|parcel|box of|jumper|jumper cable',
       'engine|gearbox|box|motor|lump + hoist|block and tackle|crane|chain block|sling + up|lower|weight|eyes|eye|bolt|hook|nobody|under|clear|swing|take weight|over - tool box|jumper|jumper cable',
+      'box|gearbox|engine|lump|motor + came down|coming down|come down|lower|lowered|let down|dropped|drop + jack|trolley jack|floor jack|crane|hoist|chest|knees|blocks - tool box|plug|drain|oil',
     ],
   },
   {

@@ -116,6 +116,8 @@ export const substanceHazards: Hazard[] = [
       'dry sanding|sand dry|sanded dry|sanding dry|no dry sanding|dry sand|rub dry|rubbed dry + paint|primer|grey|old|stuff|lead|mask|wet|colour|stripper - filler|new|fresh|lining|shoe|block',
       'hold lead|hides lead|might be lead|may be lead|could be lead|will be lead|be lead|probably lead|bound to be lead|might have lead|could have lead|has lead in|have lead in|contain lead|contains lead|lead I bet|old lead|lead bearing paint - pipe|plug|battery|flashing|roof|tape',
       'old|original|underneath|under|beneath|green|grey|blue|red|cream|layer|layers|years|decades + paint|primer|stuff|colour|coat|enamel|underneath + wet|wet rub|wet and dry|mask|respirator|damp|dust sheet|vacuum|scrape|scraping|scraper|stripper|heat gun|sanded|sanding|rubbed|flatting|grit - new|fresh|second coat|gasket|lining|shoe|drum|clutch',
+      'curls|ribbons|flakes|shavings + paint|green|blue|cream|red|grey|original|heat gun|scraper|blowlamp - lathe|swarf|bearing|chrome|drill|rust flakes|gasket',
+      'bare metal|bare steel|bare tin|bright metal + took|taken|back to|down to|colours|layers|coats|stripped|strip|sanded + wing|door|panel|bonnet|roof|body|tub|cab|colours|layers|paint|lid|mudguard - weld|drill|shot blast|earth|ground strap|terminal|bracket|lining|drum',
     ],
   },
   {

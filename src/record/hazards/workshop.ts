@@ -130,6 +130,7 @@ export const workshopHazards: Hazard[] = [
       'pounds|pound|psi|airline|air line|inflate|pump|pumped|inflating|#psi + bead|rim|halves|tube|soap + stand|stood|behind|side|stop|stops|look|pop|popped|bang|face down|clear|let down|low|slow|bit at a time|clip on - oil|cylinder',
       'stand|stood|keep|stay|kept + behind|to one side|clear|back|out of line + pump|pumping|inflate|inflating|airline|bead|pounds - jack|press|puller|crane|grinder|hoist|chassis|axle',
       'pry bar|levers|lever|tyre iron|tyre irons|plank|vice|bead breaker|jack + bead|tyre|break bead|broke bead - bead weld|@money',
+      'tube|tubes + nipped|nip|pinched|pinch|patch|patched|lever|levers|valve|talc|puncture - exhaust|steel tube|glass|fuel|inner tube rubber|bend|fork|torque|microphone|fitted with|order',
     ],
   },
   {
@@ -221,7 +222,7 @@ export const workshopHazards: Hazard[] = [
       'shock + bolt|puller|taper|hammer|sharp - shock absorber',
       'crank|crankshaft|flywheel + =press|press apart|tonnes|tons|pulled apart - by hand',
       'hammer|sledge|lump hammer|drift|cold chisel|chisel|pin punch|sledgehammer|club hammer|two hammers - @money|price|auction|hammer finish|hammerite|hammer paint|@paper|snow|punch line|hole punch|drift off|lost|thumb drift|air chisel|dolly|rattle|dolly|not hammer|been on with|no hammer|rawhide|soft hammer|wooden|hammer handle|thought about|handle end|dolly|tin snips',
-      '=press|=pressing|press out|press in|press apart|pressed out|pressed off|pressed in|pressed it|pressed new|pressed old|arbor press|hydraulic press|bench press|press brake + out|bearing|pin|bush|race|ton|tonne|fit|in|berta|gudgeon|crank|under|hub|sleeve|kingpin|vice|shop|seal|gear - press on|press cutting|pressing matter|press release|@paper|presses on|printing|thanks|thank|lent|lend|press button|starter|press bleed|pedal|hard press|vice|two sockets|bolt and sockets|below face|thumb|by hand|dry outside|warm oil',
+      '=press|=pressing|press out|press in|press apart|pressed out|pressed off|pressed in|pressed it|pressed new|pressed old|arbor press|hydraulic press|bench press|press brake + out|bearing|pin|bush|race|ton|tonne|fit|in|berta|gudgeon|crank|under|hub|sleeve|kingpin|vice|shop|seal|gear - press on|press cutting|pressing matter|press release|@paper|presses on|printing|thanks|thank|lent|lend|press button|starter|press bleed|pedal|hard press|below face|by hand|dry outside|warm oil',
       'puller|bearing puller|hub puller|flywheel puller|extractor + bolt|tight|rap|bang|hub|flywheel|hammer|wind|wound|tap|let go|pull|sprocket|taper|draw|bearing|strain|jaw - @money|order|tools you need',
       '=drive|=drove|=driving|driven out|driven in|driven off|knock|belt|tap|bash|wallop|whack|hit|thump|beat|strike|rap|clout|persuade|smack + bearing|race|pin|bush|drift|shaft|kingpin|ball joint|taper|hub|cotter|pulley|seal|collet|gudgeon|half shaft|stub axle|dowel|key|liner|socket - test drive|@road|drive shaft|drive chain|drive belt|hit book|tap off|tap on|fuel tap|tap water|drive to|fan belt|water tap|oil seal by hand|tap lever|strap|tap and die|drill and tap|thread tap|fan belt|sealing varnish|core plug|square with|welch plug|belt 10|get belt',
       'race|bearing|taper|splinter|chip + crack|split|fly|flew|smash|shatter|chisel|hammer|mushroom|bang - @paper|paint chip|chip shop',
@@ -269,6 +270,8 @@ export const workshopHazards: Hazard[] = [
       'thread|threads + stripped|strip|pulled out|yield|stretched + bolt|stud|nut|torque|spanner|casting|block|hole - bare wire|strip down|stripped down|pipe thread|order|@money',
       'overtorque|over torqued|overtighten|over tighten|over tightened|torque to yield|stretch bolt|stretch bolts|past its proof load|past proof load|tighten by angle|angle tightening - bearing|chain|belt',
       'breaker bar|cheater bar|scaffold tube|scaffold pole|length of pipe|pipe over + bolt|nut|stud|spanner|wrench|handle|socket|lean|swing|heave - exhaust|order|@money',
+      'six foot|four foot|three foot|length of tube|length of pipe|scaffold tube|bit of pipe|tube over|pipe over|tube on|pipe on end|extension on + breaker bar|power bar|spanner|socket|bar|wrench|ratchet|handle|tommy bar|knuckle bar - exhaust|fuel|petrol|brake pipe|order|hose',
+      'helicoil|helicoils|thread insert|thread repair|stripped thread|thread stripped|stripped threads|threads stripped|thread pulled|pulled thread|thread gone|threads gone|cross threaded|crossthreaded|chewed thread - plug thread|petrol|pipe thread|order',
     ],
   },
   {
