@@ -2,12 +2,17 @@
  * What a calculator declares and what it answers. Its page, MDX component, form, chart, working, print card and table of
  * published checks all follow from these types; nothing about a single calculator is written anywhere else.
  * Everything inside is SI (m, rad, m³, rad/s, N, kg, K, s, Pa …); units exist only at the edges: units.ts has the
- * factors, parse-figure.ts reads one figure, read-values.ts a whole form, print-figure.ts prints, working.ts sets formulas.
+ * factors, parse-figure.ts reads one figure, read-values.ts a whole form, print-figure.ts prints, answer.ts says what was found.
  *
- * A calculator's file `src/calc/<id>.ts` exports its declaration (a `Calculator`, for the server) and its `solve` (all that
- * a browser loads: labels, sources and published checks stay on the server; the facts that a form needs to read figures
- * travel in the page as `formFacts(calculator)`). A new one is that file and one line of contents.ts.
+ * A calculator's file `src/calc/<id>.ts` exports its declaration (a `Calculator`, for the server) and its `solve`, which
+ * works out figures and is all that a browser loads of it. Labels, sources and published checks stay on the server; fields
+ * and whatever is said with the figures (says.ts) travel in the page. A new one is that file and one line of contents.ts.
  */
+import type { Answer } from './answer.ts';
+import type { Curve } from './chart.ts';
+import type { Figures } from './holes.ts';
+import type { Says } from './says.ts';
+import type { Point } from './svg.ts';
 import type { Quantity, UnitId } from './units.ts';
 
 /** A figure in SI. `pm` is its half-width (±) at the same level of trust for every figure of a solve. */
@@ -115,58 +120,31 @@ export interface OutputField {
   help?: string;
 }
 
-/**
- * One line of working, shown as formula, figures put in, result. One tree gives both: a symbol knows its figure, so that
- * the two cannot differ, and tests work the tree out again. Print it with `workingMathml` or `workingText` (working.ts).
- */
-export interface WorkingLine {
-  /** "Rod angle from the bore axis" */
-  says: string;
-  /** What is worked out, with its figure: the left side and the result. */
-  is: Sign;
-  formula: Term;
-}
-
 /** A symbol and its figure. */
 export interface Sign {
   k: 'v';
   /** "r", "α"; one or few letters. */
   text: string;
   sub?: string;
-  /** SI, for working the tree out again. */
+  /** SI, for working the tree out again; not a number where `of` names the figure. */
   si: number;
-  /** As printed where figures are put in, unit and all. */
+  /** Which figure it is, in a formula that is declared before there are figures. */
+  of?: string;
+  /** As printed where figures are put in, unit and all; or the hole for it. */
   figure: string;
 }
 
-/** A formula as a small tree (see working.ts), printed as MathML on server and in browser by one code. */
-export type Term = Sign | { k: 'n'; si: number; figure: string } | { k: 'op'; op: Op; args: readonly Term[] };
+/** A formula as a small tree (see formula.ts, which reads it, and working.ts, which sets it as MathML). */
+export type Term =
+  | Sign
+  | { k: 'n'; si: number; of?: string; figure: string }
+  | { k: 'op'; op: Op; args: readonly Term[] };
 
 export type Op = '+' | '-' | '*' | '/' | '^' | 'sqrt' | 'sin' | 'cos' | 'tan' | 'asin' | 'acos' | 'atan';
-
-/** A table among the answers: one row a gear, one row a cylinder. Cells are printed text with their unit in the heading. */
-export interface AnswerTable {
-  name: string;
-  caption: string;
-  columns: readonly { label: string; numeric: boolean }[];
-  rows: readonly (readonly string[])[];
-}
 
 /** One answer. Where `interval` stands, print it instead of the ±. */
 export interface Output extends Figure {
   interval?: Interval;
-}
-
-export interface Answer {
-  ok: true;
-  /** By the names of the declared outputs; those that the given fields cannot answer are absent. */
-  outputs: Readonly<Record<string, Output | undefined>>;
-  working: readonly WorkingLine[];
-  tables: readonly AnswerTable[];
-  /** Plain sentences that belong beside the result: how closely it must be set, what it leaves out. */
-  notes: readonly string[];
-  /** The diagram or chart as SVG text with presentation attributes only (the site's policy forbids inline style). */
-  drawings: readonly Drawing[];
 }
 
 export interface Drawing {
@@ -185,10 +163,42 @@ export interface InputError {
 
 export interface Refusal {
   ok: false;
+  /** From `solve` itself each message is a name of the declared sentences, with holes for `figures`. */
   errors: readonly InputError[];
+  figures?: Figures;
+  outputs?: undefined;
 }
 
-export type Solve = (values: Values) => Answer | Refusal;
+/** Axes from and to, and what is drawn; a curve or mark that brings no label has the declared one, filled with its figures. */
+export interface FoundChart {
+  x: { min?: number; max: number };
+  y: { min?: number; max: number };
+  curves: readonly (Curve & Readonly<Record<string, unknown>>)[];
+  marks?: readonly ({ at: Point; label?: string } & Readonly<Record<string, unknown>>)[];
+}
+
+/** Places and words for a drawing's parts, and the figures of each row of a table or drawing. */
+export interface FoundRows {
+  at?: Figures;
+  /** A row with a number fills "{top_#}" with the figure of that number. */
+  rows?: readonly Figures[];
+}
+
+/**
+ * What `solve` gives: figures, and nothing that is said with them. What the reader put in, the outputs and `figures` fill the
+ * holes of the declared texts, the later before the earlier.
+ */
+export interface Found {
+  ok: true;
+  outputs: Readonly<Record<string, Output | undefined>>;
+  figures?: Figures;
+  /** Tables and drawings by their names; those that it has nothing for are left out. */
+  shown?: Readonly<Record<string, FoundChart | FoundRows | undefined>>;
+  /** Members of the declared lists. */
+  lists?: Readonly<Record<string, readonly Figures[] | undefined>>;
+}
+
+export type Solve = (values: Values) => Found | Refusal;
 
 /** How a published value came to us. `found` was read in the source; `derived` is exact arithmetic from it or a definition. */
 export type Mark = 'found' | 'derived' | 'memory' | 'common practice';
@@ -227,7 +237,10 @@ export interface Calculator {
   sources: readonly string[];
   /** At least five; the calculator's page prints them and the tests run them. */
   checks: readonly PublishedCheck[];
-  solve: Solve;
+  says: Says;
+  /** `solve` of the calculator's file, and the same said in plain words; both from `told` of declare.ts. */
+  finds: Solve;
+  solve: (values: Values) => Answer | Refusal;
 }
 
 /** What a form needs to read figures and print answers, without the words: travels in the page as JSON. */

@@ -1,5 +1,7 @@
 /** Short ways to declare what a calculator asks, answers and is checked against; for declarations only, never in a browser. */
-import type { FigureField, Mark, OutputField, PublishedCheck } from './contract.ts';
+import { answering } from './answer.ts';
+import type { Calculator, FigureField, Mark, OutputField, PublishedCheck, Solve } from './contract.ts';
+import { pageSays } from './page-says.ts';
 import type { Quantity, UnitId } from './units.ts';
 
 /** A field of one figure; the range is in SI. */
@@ -31,3 +33,10 @@ export const published = (
   source: string,
   mark: Mark = 'derived',
 ): PublishedCheck => ({ id, says, given, output, expected, unit, tolerance, source, mark });
+
+/** A whole declaration: what it declares and says, and its `solve`, told with that. */
+export const told = (declared: Omit<Calculator, 'finds' | 'solve'>, solve: Solve): Calculator => ({
+  ...declared,
+  finds: solve,
+  solve: answering(pageSays(declared, declared.says), solve, declared.title),
+});

@@ -1,12 +1,13 @@
 import type { Values } from './contract.ts';
+import type { driveLineWrong } from './drive-line-says.ts';
 import { reader, textOf } from './field-values.ts';
-import { nominalRoll, type Tyre, tyreOf } from './tyre.ts';
+import { type NoTyre, nominalRoll, type Tyre, tyreOf } from './tyre.ts';
 
 /** The forward gears by the names of their fields. */
 export const GEARS = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth'] as const;
 
 /** A marking read into the values, so that its doubt travels like any other: `tyre` adds `diameter` and what it rolls. */
-export function withTyre(values: Values, suffix = ''): { values: Values; tyre?: Tyre; wrong?: string } {
+export function withTyre(values: Values, suffix = ''): { values: Values; tyre?: Tyre; wrong?: NoTyre } {
   const marking = textOf(values, `tyre${suffix}`);
   if (marking === undefined) return { values };
   const tyre = tyreOf(marking);
@@ -44,20 +45,23 @@ export function gearsOf(values: Values, suffix = ''): Gear[] {
   return gears.length ? gears.sort((a, b) => b.overall - a.overall) : [{ name: 'direct', overall: rest }];
 }
 
-/** Sentences about gears and tyre that are missing or contradict each other, by field. */
-export function driveLineFaults(values: Values, tyre: Tyre | undefined): Record<string, string | false> {
+/** A table's rows that are filled by their numbers. */
+export const numbered = (rows: readonly unknown[]): { row: number }[] => rows.map((_, row) => ({ row }));
+
+/** Sprockets as a ratio; not a number without both. */
+export const sprocketsOf = (values: Values): number => reader(values)('axle') / reader(values)('sprocket');
+
+/** What of gears and tyre is missing or contradicts itself, by field; the sentence on both ways asks for `bySprockets`. */
+export function driveLineFaults(
+  values: Values,
+  tyre: Tyre | undefined,
+): Record<string, keyof typeof driveLineWrong | false> {
   const v = reader(values);
-  const sprockets = v('axle') / v('sprocket');
-  const lacks = (a: string, b: string) =>
-    v(b) > 0 && !(v(a) > 0) && 'The teeth of this sprocket are needed as well.';
+  const lacks = (a: string, b: string) => v(b) > 0 && !(v(a) > 0) && 'teeth';
   return {
-    tyre:
-      !(rollOf(values, tyre) > 0) &&
-      'A tyre marking such as 4.00-8 is needed, or what the wheel rolls in a turn.',
+    tyre: !(rollOf(values, tyre) > 0) && 'tyreNeeded',
     axle: lacks('axle', 'sprocket'),
     sprocket: lacks('sprocket', 'axle'),
-    final:
-      Math.abs(v('final') / sprockets - 1) > 0.01 &&
-      `The sprockets give ${sprockets.toFixed(3)}:1, which is not this ratio: leave one of the two empty.`,
+    final: Math.abs(v('final') / sprocketsOf(values) - 1) > 0.01 && 'final',
   };
 }

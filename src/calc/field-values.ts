@@ -1,4 +1,5 @@
 import type { Refusal, Values } from './contract.ts';
+import type { Figures } from './holes.ts';
 
 /** A field's figure in SI; an empty one is `otherwise`, and without that not a number, as is all that follows from it. */
 export type Reader = (name: string, otherwise?: number) => number;
@@ -26,8 +27,11 @@ export function rowsOf(values: Values, name: string): number[][] {
 /** By the first column. */
 export const byFirst = (a: readonly number[], b: readonly number[]): number => (a[0] ?? 0) - (b[0] ?? 0);
 
-/** Sentences by field; fields without one drop out. */
-export function refusal(wrong: Readonly<Record<string, string | false | undefined>>): Refusal | undefined {
+/** Names of sentences by field; fields without one drop out. `figures` fill the sentences. */
+export function refusal<Wrong extends string>(
+  wrong: Readonly<Record<string, Wrong | false | undefined>>,
+  figures: Figures = {},
+): Refusal | undefined {
   const errors = Object.entries(wrong).flatMap(([field, message]) => (message ? [{ field, message }] : []));
-  return errors.length ? { ok: false, errors } : undefined;
+  return errors.length ? { ok: false, errors, figures } : undefined;
 }

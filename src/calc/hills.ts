@@ -1,6 +1,8 @@
-import type { Calculator, Field } from './contract.ts';
+import type { Field } from './contract.ts';
+import { told } from './declare.ts';
 import { driveLineFields } from './drive-line-fields.ts';
 import { hillsChecks } from './hills-checks.ts';
+import { hillsSays } from './hills-says.ts';
 import { solve } from './solve-hills.ts';
 
 const vehicle: readonly Field[] = [
@@ -273,57 +275,67 @@ const times: readonly Field[] = [
 export { solve };
 
 /** Pull and resistance; arithmetic in solve-hills.ts, formulas in road-load.ts. */
-export const hills: Calculator = {
-  id: 'hills',
-  component: 'Hills',
-  title: 'Hills and top speed',
-  answers: 'How fast does it go on each slope, in which gear, and what is the steepest that each gear holds?',
-  fields: [...vehicle, ...engine, ...driveLineFields(), ...roadFields, ...times],
-  outputs: [
-    {
-      name: 'top',
-      label: 'Highest steady speed on that slope',
-      quantity: 'speed',
-      units: ['km/h', 'mph'],
-      figures: 3,
-    },
-    {
-      name: 'steepest',
-      label: 'Steepest slope held, lowest gear',
-      quantity: 'slope',
-      units: ['%', '1 in', 'deg'],
-      figures: 3,
-    },
-    { name: 'time', label: 'Time between the two speeds', quantity: 'time', units: ['s'], figures: 3 },
-    { name: 'rollingForce', label: 'Rolling resistance', quantity: 'force', units: ['N', 'lbf'], figures: 3 },
-    { name: 'dragForce', label: 'Drag of the air', quantity: 'force', units: ['N', 'lbf'], figures: 3 },
-    { name: 'climbForce', label: 'Climbing', quantity: 'force', units: ['N', 'lbf'], figures: 3 },
-    { name: 'force', label: 'Together', quantity: 'force', units: ['N', 'lbf'], figures: 3 },
-    {
-      name: 'wheelPower',
-      label: 'Power at the wheels for that',
-      quantity: 'power',
-      units: ['kW', 'hp', 'PS'],
-      figures: 3,
-    },
-    { name: 'density', label: 'Air density', quantity: 'density', units: ['kg/m3', 'lb/ft3'], figures: 4 },
-  ],
-  conventions: [
-    'A slope is rise over run, 10 % or 1 in 10; uphill is positive.',
-    'Wind is positive from ahead.',
-    'Force and power are at the driving wheels.',
-  ],
-  cautions: [
-    'A computed speed is no invitation. Brakes, tyres, steering and the road decide what is safe, and the law what is allowed.',
-    'What a gear can climb, the brakes must hold on the way down.',
-  ],
-  hazards: ['road-test', 'failed-brakes', 'slow-vehicle'],
-  sources: [
-    'T. D. Gillespie, Fundamentals of Vehicle Dynamics, SAE, 1992, ch. 4; J. Y. Wong, Theory of Ground Vehicles, 3rd ed., ch. 3.',
-    'ISO 2533:1975 for pressure with altitude; dry air.',
-    'Torque in proportion to air density: common practice, no source. Engine curve taken at 1.225 kg/m³.',
-    'JCGM 100:2008 for the ±.',
-  ],
-  checks: hillsChecks,
+export const hills = told(
+  {
+    id: 'hills',
+    component: 'Hills',
+    title: 'Hills and top speed',
+    answers:
+      'How fast does it go on each slope, in which gear, and what is the steepest that each gear holds?',
+    fields: [...vehicle, ...engine, ...driveLineFields(), ...roadFields, ...times],
+    outputs: [
+      {
+        name: 'top',
+        label: 'Highest steady speed on that slope',
+        quantity: 'speed',
+        units: ['km/h', 'mph'],
+        figures: 3,
+      },
+      {
+        name: 'steepest',
+        label: 'Steepest slope held, lowest gear',
+        quantity: 'slope',
+        units: ['%', '1 in', 'deg'],
+        figures: 3,
+      },
+      { name: 'time', label: 'Time between the two speeds', quantity: 'time', units: ['s'], figures: 3 },
+      {
+        name: 'rollingForce',
+        label: 'Rolling resistance',
+        quantity: 'force',
+        units: ['N', 'lbf'],
+        figures: 3,
+      },
+      { name: 'dragForce', label: 'Drag of the air', quantity: 'force', units: ['N', 'lbf'], figures: 3 },
+      { name: 'climbForce', label: 'Climbing', quantity: 'force', units: ['N', 'lbf'], figures: 3 },
+      { name: 'force', label: 'Together', quantity: 'force', units: ['N', 'lbf'], figures: 3 },
+      {
+        name: 'wheelPower',
+        label: 'Power at the wheels for that',
+        quantity: 'power',
+        units: ['kW', 'hp', 'PS'],
+        figures: 3,
+      },
+      { name: 'density', label: 'Air density', quantity: 'density', units: ['kg/m3', 'lb/ft3'], figures: 4 },
+    ],
+    conventions: [
+      'A slope is rise over run, 10 % or 1 in 10; uphill is positive.',
+      'Wind is positive from ahead.',
+      'Force and power are at the driving wheels.',
+    ],
+    cautions: [
+      'A computed speed is no invitation. Brakes, tyres, steering and the road decide what is safe, and the law what is allowed.',
+      'What a gear can climb, the brakes must hold on the way down.',
+    ],
+    hazards: ['road-test', 'failed-brakes', 'slow-vehicle'],
+    sources: [
+      'T. D. Gillespie, Fundamentals of Vehicle Dynamics, SAE, 1992, ch. 4; J. Y. Wong, Theory of Ground Vehicles, 3rd ed., ch. 3.',
+      'ISO 2533:1975 for pressure with altitude; dry air.',
+      'Torque in proportion to air density: common practice, no source. Engine curve taken at 1.225 kg/m³.',
+      'JCGM 100:2008 for the ±.',
+    ],
+    checks: hillsChecks,
+    says: hillsSays,
+  },
   solve,
-};
+);

@@ -1,7 +1,8 @@
 /** Air with water in it. SI: Pa, K, kg/m³; humidity is relative, 0 to 1. */
 
-/** J/(kg·K): dry air by ISO 2533:1975; water vapour 8.314463/0.018015. */
-const DRY = 287.05287;
+/** Dry air, J/(kg·K). Source: ISO 2533:1975. */
+const GAS = 287.05287;
+/** Water vapour, J/(kg·K): 8.314463/0.018015. */
 const VAPOUR = 461.523;
 
 /**
@@ -23,6 +24,6 @@ export function vapourPressure(temperature_K: number): number {
  */
 export function moistAir(pressure_Pa: number, temperature_K: number, humidity: number) {
   const water = humidity * vapourPressure(temperature_K);
-  const dry_kgpm3 = (pressure_Pa - water) / (DRY * temperature_K);
+  const dry_kgpm3 = (pressure_Pa - water) / (GAS * temperature_K);
   return { density_kgpm3: dry_kgpm3 + water / (VAPOUR * temperature_K), dry_kgpm3 };
 }

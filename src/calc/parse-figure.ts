@@ -1,39 +1,33 @@
 import type { Figure } from './contract.ts';
-import { fromSi, type Quantity, SPELLINGS, toSi, type UnitId, unitSymbol, unitsOf } from './units.ts';
+import { firstFilled } from './holes.ts';
+import { READING } from './reading-messages.ts';
+import { NAMES } from './unit-table.ts';
+import { fromSi, type Quantity, toSi, type UnitId, unitSymbol, unitsOf } from './units.ts';
 
 export type Reading = { ok: true; figure: Figure; unit: UnitId } | { ok: false; message: string };
 
-/** "US gallons", "gal. US" and the id "US gal" come to the same: usgal. */
-const squash = (text: string): string =>
-  text
+/** The unit that a text names; throws the message where it names none or two. */
+function unitNamed(named: string, quantity: Quantity): UnitId {
+  const text = named.trim();
+  const word = text
     .normalize('NFKC')
     .toLowerCase()
     .replace(/imperial|british|\buk\b/, 'imp')
     .replace(/[\s.·*]/g, '')
     .replace(/^(.+)(us|imp)$/, '$2$1');
-
-/** The unit that a text names; throws the message where it names none or two. */
-function unitNamed(text: string, quantity: Quantity): UnitId {
-  const units = unitsOf(quantity);
-  const [, land = '', word = ''] = /^(us(?=\D)|imp|)(.*)$/.exec(squash(text)) ?? [];
-  for (const one of [word, word.replace(/s$/, '')]) {
-    // A prime is a foot of length and a minute of arc.
-    const spelt = quantity === 'angle' && one === "'" ? 'arcmin' : (SPELLINGS[one] ?? one);
-    const found = [one, spelt].flatMap((w) => units.find((id) => squash(id) === land + w) ?? [])[0];
-    if (found) return found;
-    const two = units.filter((id) => [`us${spelt}`, `imp${spelt}`].includes(squash(id)));
-    if (two.length && !land)
-      throw `“${text.trim()}” may be US or imperial, which differ by a fifth or less. Write ${two.join(' or ')}.`;
-  }
-  const some = units.filter((u) => unitSymbol(u)).slice(0, 4);
-  throw `“${text.trim()}” is no unit of ${quantity}. Write the figure ${some.length ? `in ${some.join(', ')}` : 'without a unit'}.`;
+  const names = NAMES[quantity] ?? {};
+  const unit = [word, word.replace(/s$/, '')].map((one) => names[one]).find((one) => typeof one === 'string');
+  if (unit && !unit.includes(' or ')) return unit as UnitId;
+  const some = unitsOf(quantity).filter((u) => unitSymbol(u));
+  const units = some.slice(0, 4).join(', ') || undefined;
+  throw firstFilled(READING.unit, { text, quantity, either: unit, units });
 }
 
 /** One number in digits; throws where comma and point leave two readings. */
 function number(text: string): number {
   const t = text.replace(/ /g, '').replace(/[.,]$/, '');
   if (/^[1-9]\d{0,2},\d{3}$/.test(t))
-    throw `“${t}” may be ${t.replace(',', '.')} or ${t.replace(',', '')}. Write one of these.`;
+    throw firstFilled(READING.mark, { text: t, point: t.replace(',', '.'), none: t.replace(',', '') });
   for (const [group, mark] of [',.', '.,']) {
     const [, whole = '', part = ''] =
       new RegExp(`^(\\d*|[1-9]\\d{0,2}(?:\\${group}\\d{3})+)(?:\\${mark}(\\d*))?$`).exec(t) ?? [];
@@ -44,35 +38,39 @@ function number(text: string): number {
 
 const NUMBER = /^([+-]?) *(?:(?:(\d+)[ -]+)?(\d+)\/(\d+)|(\d{1,3}(?: \d{3})+(?!\d)(?:[.,]\d+)?|[\d.,]+))\s*/;
 
-interface Part {
+interface Amount {
   x: number;
-  unit: UnitId | undefined;
+  /** As typed, where it is one number. */
+  digits: string;
+  unit?: UnitId;
 }
 
 /** A number and its unit, or two in a row (5 ft 3 in). Throws the message as text. */
-function part(text: string, quantity: Quantity): Part {
-  const [all = '', sign, whole = 0, over, under, digits = ''] = NUMBER.exec(text) ?? [];
-  const size = over ? Number(whole) + Number(over) / Number(under) : number(digits);
+function amount(text: string, quantity: Quantity): Amount {
+  const [, many] = /^1 in (.+)/.exec(text) ?? [];
+  if (many && quantity === 'slope') return { ...amount(many, quantity), unit: '1 in' };
+  const [all = '', sign, whole = 0, over, under, figure = ''] = NUMBER.exec(text) ?? [];
+  const size = over ? Number(whole) + Number(over) / Number(under) : number(figure);
   const x = sign === '-' ? -size : size;
   if (!Number.isFinite(x)) throw '';
+  const digits = all.trim();
   const rest = text.slice(all.length);
-  if (rest === '') return { x, unit: undefined };
+  if (rest === '') return { x, digits };
   const [, first, second] = /^([^\d]+)(\d.*)$/.exec(rest) ?? [];
   if (first && second && /length|angle|mass|time/.test(quantity)) {
     const unit = unitNamed(first, quantity);
-    const tail = part(second, quantity);
+    const tail = amount(second, quantity);
     const small = tail.unit ?? (unit === 'ft' ? 'in' : unit);
-    if (toSi(1, quantity, small) < toSi(1, quantity, unit))
-      return {
-        x: fromSi(toSi(x, quantity, unit), quantity, small) + (sign === '-' ? -tail.x : tail.x),
-        unit: small,
-      };
+    if (toSi(1, quantity, small) < toSi(1, quantity, unit)) {
+      const large = fromSi(toSi(x, quantity, unit), quantity, small);
+      return { x: large + (sign === '-' ? -tail.x : tail.x), digits: '', unit: small };
+    }
   }
-  return { x, unit: unitNamed(rest, quantity) };
+  return { x, digits, unit: unitNamed(rest, quantity) };
 }
 
 /** "25:1", "1:25" and "1 in 7"; tooth counts "35/9 x 28/15" of a ratio. */
-function pairs(text: string, quantity: Quantity): Part | undefined {
+function pairs(text: string, quantity: Quantity): Amount | undefined {
   if (!/mixture|slope|ratio/.test(quantity)) return undefined;
   let x = 1;
   for (const factor of text.split(/\s*[x×*]\s*/)) {
@@ -81,7 +79,55 @@ function pairs(text: string, quantity: Quantity): Part | undefined {
     const [a, b] = [number(left), number(right)];
     x *= quantity === 'mixture' ? Math.max(a, b) / Math.min(a, b) : quantity === 'slope' ? b / a : a / b;
   }
-  return { x, unit: quantity === 'slope' ? '1 in' : ':1' };
+  return { x, digits: '', unit: quantity === 'slope' ? '1 in' : ':1' };
+}
+
+/** A figure's two sides of "±", the second as an amount; `share` where that is per cent of the first. */
+function sides(text: string, quantity: Quantity, fallback: UnitId) {
+  const clean = text
+    .replace(/[¼-¾⅐-⅞]/g, (c) => ` ${c.normalize('NFKC').replace('⁄', '/')}`)
+    .replace(/\s/g, ' ')
+    .replace(/[−–]/g, '-')
+    .replace(/′′|''|[″”“]/g, '"')
+    .replace(/[′’]/g, "'")
+    .replace(/\+ *\/? *-/g, '±')
+    .trim();
+  const [main = '', half, more] = clean.split(/ *± */);
+  if (more !== undefined || half === '') throw '';
+  const share = half?.endsWith('%') && !main.endsWith('%') && fallback !== '%';
+  const pm = half && (share ? amount(half.slice(0, -1).trim(), 'count') : amount(half, quantity));
+  return { main, pm, share };
+}
+
+/** A figure's text as its boxes hold it: "58 mm ± 0.05 mm" is 58, 0.05, mm. */
+export interface Parts {
+  number: string;
+  pm: string;
+  /** Chosen in the box of units. */
+  unit: UnitId | undefined;
+}
+
+/**
+ * Parts a text over its boxes. What does not part cleanly (a unit that is not offered, two units) stays whole in the first
+ * box, where the reading of figures understands it or says what is wrong. `chosen` is the unit of a text without one.
+ */
+export function partsOfText(
+  { quantity, units }: { quantity: Quantity; units: readonly UnitId[] },
+  text: string,
+  chosen = units[0],
+): Parts {
+  try {
+    const { main, pm, share } = sides(text, quantity, units[0] ?? 'n');
+    const { digits, unit: own } = amount(main, quantity);
+    const half = pm ? pm.digits : '';
+    const unit = own ?? (pm && !share ? pm.unit : undefined) ?? chosen;
+    const alike = !pm || share || (half !== '' && (pm.unit ?? unit) === unit);
+    if (digits && alike && unit && units.includes(unit))
+      return { number: digits, pm: share ? `${half} %` : half, unit };
+  } catch (message) {
+    if (typeof message !== 'string') throw message;
+  }
+  return { number: text.trim(), pm: '', unit: chosen };
 }
 
 /**
@@ -89,43 +135,45 @@ function pairs(text: string, quantity: Quantity): Part | undefined {
  * "0.157 in", "0,157 in", "3/8 in", "1 3/8″", "5 ft 3 in", "3.4 ± 0.05 mm", "120 kg ± 5 %", "25:1", "1 in 7", "35/9".
  * What has two readings (1,234 in; a gallon) is refused in plain words, never guessed.
  * @param fallback unit of a figure without one
- * @example
- * parseFigure('3/8 in', 'length', 'mm').figure.si // => 0.009525 m
+ * @throws {string} the plain words
  */
-export function parseFigure(text: string, quantity: Quantity, fallback: UnitId): Reading {
-  const clean = text
-    .replace(/[¼-¾⅐-⅞]/g, (c) => ` ${c.normalize('NFKC').replace('⁄', '/')}`)
-    .replace(/\s/g, ' ')
-    .replace(/[−–]/g, '-')
-    .replace(/′′|''|[″”“]/g, '"')
-    .replace(/[′’]/g, "'")
-    .replace(/\+\s*\/?\s*-/g, '±')
-    .trim();
-  const [mainText = '', pmText, more] = clean.split(/\s*±\s*/);
+export function figureOf(
+  text: string,
+  quantity: Quantity,
+  fallback: UnitId,
+): { figure: Figure; unit: UnitId } {
   try {
-    if (more !== undefined || pmText === '') throw '';
-    const share = pmText?.endsWith('%') && !mainText.endsWith('%') && fallback !== '%';
-    const pm = pmText && (share ? part(pmText.slice(0, -1).trim(), 'count') : part(pmText, quantity));
-    const main = pairs(mainText, quantity) ?? part(mainText, quantity);
-    const unit = main.unit || (pm && !share && pm.unit) || fallback;
-    const si = toSi(main.x, quantity, unit);
-    if (!Number.isFinite(si) || !Number.isFinite(main.x)) throw '';
-    if (!pm) return { ok: true, figure: { si }, unit };
-    if (pm.x < 0) throw 'Write a ± without a sign of its own.';
+    const { main, pm, share } = sides(text, quantity, fallback);
+    const { x, unit: own } = pairs(main, quantity) ?? amount(main, quantity);
+    const unit = own ?? (pm && !share ? pm.unit : undefined) ?? fallback;
+    const si = toSi(x, quantity, unit);
+    if (!Number.isFinite(si) || !Number.isFinite(x)) throw '';
+    if (!pm) return { figure: { si }, unit };
+    if (pm.x < 0) throw firstFilled(READING.signed, {});
     const pmUnit = (!share && pm.unit) || unit;
     const at = fromSi(si, quantity, pmUnit);
     const half = share
       ? (Math.abs(si) * pm.x) / 100
       : Math.abs(toSi(at + pm.x, quantity, pmUnit) - toSi(at - pm.x, quantity, pmUnit)) / 2;
-    if (!Number.isFinite(half)) throw 'The ± is as large as the figure itself.';
-    return { ok: true, figure: { si, pm: half }, unit };
+    if (!Number.isFinite(half)) throw firstFilled(READING.vague, {});
+    return { figure: { si, pm: half }, unit };
   } catch (message) {
-    if (typeof message !== 'string') throw message;
+    if (message !== '') throw message;
     const sample = fallback === ':1' ? '25:1' : `12.5 ${unitSymbol(fallback)}`.trim();
-    return {
-      ok: false,
-      message:
-        message || `“${text.trim()}” is not a figure. Write digits and one decimal mark, such as ${sample}.`,
-    };
+    throw firstFilled(READING.figure, { text: text.trim(), sample });
+  }
+}
+
+/**
+ * The same, with what is wrong as an answer.
+ * @example
+ * parseFigure('3/8 in', 'length', 'mm').figure.si // => 0.009525 m
+ */
+export function parseFigure(text: string, quantity: Quantity, fallback: UnitId): Reading {
+  try {
+    return { ok: true, ...figureOf(text, quantity, fallback) };
+  } catch (message) {
+    if (typeof message === 'string') return { ok: false, message };
+    throw message;
   }
 }

@@ -1,5 +1,7 @@
-import type { Calculator, Field, FigureField, OutputField } from './contract.ts';
+import type { Field, FigureField, OutputField } from './contract.ts';
+import { told } from './declare.ts';
 import { portTimingChecks } from './port-timing-checks.ts';
+import { portTimingSays } from './port-timing-says.ts';
 import { solve } from './solve-port-timing.ts';
 import type { UnitId } from './units.ts';
 
@@ -146,92 +148,95 @@ const LENGTH: Partial<OutputField> = { quantity: 'length', units: ['mm', 'in'], 
 export { solve };
 
 /** Port timing of a two-stroke; arithmetic in solve-port-timing.ts, geometry in slider-crank.ts. */
-export const portTiming: Calculator = {
-  id: 'port-timing',
-  component: 'PortTiming',
-  title: 'Port timing',
-  answers:
-    'When do a two-stroke’s exhaust, transfer and inlet open, and for how long: from heights to degrees and back?',
-  fields: [
-    length('stroke', 'Stroke', 'The engine', {
-      help: 'Twice the crank radius.',
-      start: '58 mm',
-      machine: 'engine.stroke',
-      min: 0.01,
-    }),
-    length('rod', 'Rod, centre to centre', 'The engine', {
-      start: '115 mm',
-      machine: 'engine.rod',
-      min: 0.015,
-      max: 0.8,
-    }),
-    length('offset', 'Gudgeon-pin offset', 'The engine', {
-      help: '0 or empty for a central pin.',
-      machine: 'engine.pin_offset',
-      max: 0.02,
-      optional: true,
-    }),
-    {
-      kind: 'choice',
-      name: 'side',
-      label: 'Side of the offset',
-      group: 'The engine',
-      start: 'thrust',
-      options: [
-        { value: 'thrust', label: 'Towards the thrust side' },
-        { value: 'away', label: 'Away from the thrust side' },
-      ],
-    },
-    ...ports,
-    ...inlet,
-    {
-      kind: 'figure',
-      name: 'speed',
-      label: 'Engine speed',
-      help: 'For the time that the blowdown has.',
-      group: 'At speed',
-      quantity: 'rotation',
-      units: ['rpm'],
-      min: 1,
-      max: 2200,
-      takesPm: true,
-      optional: true,
-    },
-  ],
-  outputs: [
-    out('exhaustOpens', 'Exhaust opens after the top'),
-    out('exhaustDuration', 'Exhaust is open for'),
-    out('exhaustTravel', 'Exhaust’s top below the crown at the top', LENGTH),
-    out('transferOpens', 'Transfers open after the top'),
-    out('transferDuration', 'Transfers are open for'),
-    out('transferTravel', 'Transfers’ top below the crown at the top', LENGTH),
-    out('blowdown', 'Blowdown: exhaust before transfers', { figures: 3 }),
-    out('blowdownTime', 'Blowdown in time', { quantity: 'time', units: ['ms'], figures: 3 }),
-    out('inletOpens', 'Inlet opens before the top'),
-    out('inletCloses', 'Inlet closes after the top'),
-    out('inletDuration', 'Inlet is open for'),
-    out('inletTravel', 'Piston below the top as the inlet opens', LENGTH),
-    out('discCut', 'Cut-out of the disc'),
-    out('trappedStroke', 'Stroke left above the exhaust', LENGTH),
-    out('perTenth', 'Exhaust 0.1 mm higher opens longer by', { figures: 2 }),
-  ],
-  conventions: [
-    'Drawn so that the crank turns clockwise, top dead centre at the top; for an engine seen turning the other way, mirror it.',
-    'Exhaust and transfer count after top dead centre, the inlet before it.',
-    'Heights are measured along the bore, down from the crown’s edge at top dead centre, or from the barrel’s top with the deck given.',
-    'A port is open from the first crack of its highest edge; the skirt opens the inlet from the port’s lower edge.',
-  ],
-  cautions: [
-    'The maker’s heights come first. Metal filed off a port does not come back: a higher exhaust gives up pull low down.',
-    'Ring ends must not run over a window; its edges want their chamfer again, or they catch the rings.',
-  ],
-  hazards: ['grinding'],
-  sources: [
-    'Exact geometry of the slider-crank; J. B. Heywood, Internal Combustion Engine Fundamentals, McGraw-Hill, 1988, section 2.2.',
-    'Blowdown and trapped stroke as named in G. P. Blair, Design and Simulation of Two-Stroke Engines, SAE International, 1996.',
-    'Ways of measuring: common practice, no source.',
-    'JCGM 100:2008 for the ±.',
-  ],
-  checks: portTimingChecks,
+export const portTiming = told(
+  {
+    id: 'port-timing',
+    component: 'PortTiming',
+    title: 'Port timing',
+    answers:
+      'When do a two-stroke’s exhaust, transfer and inlet open, and for how long: from heights to degrees and back?',
+    fields: [
+      length('stroke', 'Stroke', 'The engine', {
+        help: 'Twice the crank radius.',
+        start: '58 mm',
+        machine: 'engine.stroke',
+        min: 0.01,
+      }),
+      length('rod', 'Rod, centre to centre', 'The engine', {
+        start: '115 mm',
+        machine: 'engine.rod',
+        min: 0.015,
+        max: 0.8,
+      }),
+      length('offset', 'Gudgeon-pin offset', 'The engine', {
+        help: '0 or empty for a central pin.',
+        machine: 'engine.pin_offset',
+        max: 0.02,
+        optional: true,
+      }),
+      {
+        kind: 'choice',
+        name: 'side',
+        label: 'Side of the offset',
+        group: 'The engine',
+        start: 'thrust',
+        options: [
+          { value: 'thrust', label: 'Towards the thrust side' },
+          { value: 'away', label: 'Away from the thrust side' },
+        ],
+      },
+      ...ports,
+      ...inlet,
+      {
+        kind: 'figure',
+        name: 'speed',
+        label: 'Engine speed',
+        help: 'For the time that the blowdown has.',
+        group: 'At speed',
+        quantity: 'rotation',
+        units: ['rpm'],
+        min: 1,
+        max: 2200,
+        takesPm: true,
+        optional: true,
+      },
+    ],
+    outputs: [
+      out('exhaustOpens', 'Exhaust opens after the top'),
+      out('exhaustDuration', 'Exhaust is open for'),
+      out('exhaustTravel', 'Exhaust’s top below the crown at the top', LENGTH),
+      out('transferOpens', 'Transfers open after the top'),
+      out('transferDuration', 'Transfers are open for'),
+      out('transferTravel', 'Transfers’ top below the crown at the top', LENGTH),
+      out('blowdown', 'Blowdown: exhaust before transfers', { figures: 3 }),
+      out('blowdownTime', 'Blowdown in time', { quantity: 'time', units: ['ms'], figures: 3 }),
+      out('inletOpens', 'Inlet opens before the top'),
+      out('inletCloses', 'Inlet closes after the top'),
+      out('inletDuration', 'Inlet is open for'),
+      out('inletTravel', 'Piston below the top as the inlet opens', LENGTH),
+      out('discCut', 'Cut-out of the disc'),
+      out('trappedStroke', 'Stroke left above the exhaust', LENGTH),
+      out('perTenth', 'Exhaust 0.1 mm higher opens longer by', { figures: 2 }),
+    ],
+    conventions: [
+      'Drawn so that the crank turns clockwise, top dead centre at the top; for an engine seen turning the other way, mirror it.',
+      'Exhaust and transfer count after top dead centre, the inlet before it.',
+      'Heights are measured along the bore, down from the crown’s edge at top dead centre, or from the barrel’s top with the deck given.',
+      'A port is open from the first crack of its highest edge; the skirt opens the inlet from the port’s lower edge.',
+    ],
+    cautions: [
+      'The maker’s heights come first. Metal filed off a port does not come back: a higher exhaust gives up pull low down.',
+      'Ring ends must not run over a window; its edges want their chamfer again, or they catch the rings.',
+    ],
+    hazards: ['grinding'],
+    sources: [
+      'Exact geometry of the slider-crank; J. B. Heywood, Internal Combustion Engine Fundamentals, McGraw-Hill, 1988, section 2.2.',
+      'Blowdown and trapped stroke as named in G. P. Blair, Design and Simulation of Two-Stroke Engines, SAE International, 1996.',
+      'Ways of measuring: common practice, no source.',
+      'JCGM 100:2008 for the ±.',
+    ],
+    checks: portTimingChecks,
+    says: portTimingSays,
+  },
   solve,
-};
+);

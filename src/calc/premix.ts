@@ -1,5 +1,7 @@
-import type { Calculator, Field, FigureField } from './contract.ts';
+import type { Field, FigureField } from './contract.ts';
+import { told } from './declare.ts';
 import { premixChecks } from './premix-checks.ts';
+import { premixSays } from './premix-says.ts';
 import { solve } from './solve-premix.ts';
 import type { UnitId } from './units.ts';
 
@@ -174,114 +176,124 @@ const costs: readonly Field[] = [
 export { solve };
 
 /** Two-stroke mixture; arithmetic in solve-premix.ts. */
-export const premix: Calculator = {
-  id: 'premix',
-  component: 'Premix',
-  title: 'Fuel and oil mixture',
-  answers:
-    'How much oil goes with how much fuel, and how is a tank put right that was mixed at another ratio?',
-  fields: [...amounts, ...tank, ...costs],
-  outputs: [
-    { name: 'oil', label: 'Oil', quantity: 'volume', units: ['mL', 'US fl oz', 'imp fl oz'], figures: 4 },
-    { name: 'fuel', label: 'Fuel', quantity: 'volume', units: ['L', 'US gal', 'imp gal'], figures: 4 },
-    {
-      name: 'mixture',
-      label: 'Finished mixture',
-      quantity: 'volume',
-      units: ['L', 'US gal', 'imp gal'],
-      figures: 4,
-    },
-    {
-      name: 'oilInside',
-      label: 'Oil, if that volume is the finished mixture',
-      quantity: 'volume',
-      units: ['mL', 'US fl oz', 'imp fl oz'],
-      figures: 4,
-    },
-    { name: 'ratio', label: 'Fuel to oil', quantity: 'mixture', units: [':1', '%'], figures: 3 },
-    {
-      name: 'made',
-      label: 'What measuring makes of it',
-      quantity: 'mixture',
-      units: [':1', '%'],
-      figures: 3,
-    },
-    {
-      name: 'blend',
-      label: 'In the tank, all together',
-      quantity: 'volume',
-      units: ['L', 'US gal', 'imp gal'],
-      figures: 4,
-    },
-    { name: 'blendRatio', label: 'Its ratio', quantity: 'mixture', units: [':1', '%'], figures: 3 },
-    {
-      name: 'addOil',
-      label: 'To put it right, add oil',
-      quantity: 'volume',
-      units: ['mL', 'US fl oz', 'imp fl oz'],
-      figures: 4,
-    },
-    {
-      name: 'addFuel',
-      label: 'To put it right, add plain fuel',
-      quantity: 'volume',
-      units: ['L', 'US gal', 'imp gal'],
-      figures: 4,
-    },
-    {
-      name: 'fillFuel',
-      label: 'To fill up, fuel',
-      quantity: 'volume',
-      units: ['L', 'US gal', 'imp gal'],
-      figures: 4,
-    },
-    {
-      name: 'fillOil',
-      label: 'To fill up, oil',
-      quantity: 'volume',
-      units: ['mL', 'US fl oz', 'imp fl oz'],
-      figures: 4,
-    },
-    {
-      name: 'cost',
-      label: 'Cost of a full tank, in your money',
-      quantity: 'money',
-      units: ['n'],
-      figures: 4,
-      decimals: 2,
-    },
-    { name: 'oilCost', label: 'Of that, the oil', quantity: 'money', units: ['n'], figures: 3, decimals: 2 },
-    { name: 'range', label: 'Range of a full tank', quantity: 'length', units: ['km', 'mi'], figures: 3 },
-    {
-      name: 'rangeToReserve',
-      label: 'Range before the reserve',
-      quantity: 'length',
-      units: ['km', 'mi'],
-      figures: 3,
-    },
-    {
-      name: 'cost100',
-      label: 'Cost of 100 km, in your money',
-      quantity: 'money',
-      units: ['n'],
-      figures: 3,
-      decimals: 2,
-    },
-  ],
-  conventions: [
-    'The ratio is fuel to oil by volume; a per cent is of the fuel, not of the mixture.',
-    'US and imperial gallons, pints and fluid ounces differ and are named apart.',
-  ],
-  cautions: [
-    "The maker's ratio for this engine and this oil comes first. Too little oil seizes it, too much fouls the plug.",
-    'Mix out of doors, away from flame and sparks, in a can made for petrol, standing on the ground.',
-  ],
-  hazards: ['mixing-fuel', 'petrol-vapour', 'fuel-on-hot-engine', 'oil-starved-overrun'],
-  sources: [
-    'Unit factors: NIST Handbook 44, App. C; Units of Measurement Regulations 1995 (UK).',
-    'Order of mixing, reading of a ratio: common practice, no source.',
-    'JCGM 100:2008 for the ±.',
-  ],
-  checks: premixChecks,
+export const premix = told(
+  {
+    id: 'premix',
+    component: 'Premix',
+    title: 'Fuel and oil mixture',
+    answers:
+      'How much oil goes with how much fuel, and how is a tank put right that was mixed at another ratio?',
+    fields: [...amounts, ...tank, ...costs],
+    outputs: [
+      { name: 'oil', label: 'Oil', quantity: 'volume', units: ['mL', 'US fl oz', 'imp fl oz'], figures: 4 },
+      { name: 'fuel', label: 'Fuel', quantity: 'volume', units: ['L', 'US gal', 'imp gal'], figures: 4 },
+      {
+        name: 'mixture',
+        label: 'Finished mixture',
+        quantity: 'volume',
+        units: ['L', 'US gal', 'imp gal'],
+        figures: 4,
+      },
+      {
+        name: 'oilInside',
+        label: 'Oil, if that volume is the finished mixture',
+        quantity: 'volume',
+        units: ['mL', 'US fl oz', 'imp fl oz'],
+        figures: 4,
+      },
+      { name: 'ratio', label: 'Fuel to oil', quantity: 'mixture', units: [':1', '%'], figures: 3 },
+      {
+        name: 'made',
+        label: 'What measuring makes of it',
+        quantity: 'mixture',
+        units: [':1', '%'],
+        figures: 3,
+      },
+      {
+        name: 'blend',
+        label: 'In the tank, all together',
+        quantity: 'volume',
+        units: ['L', 'US gal', 'imp gal'],
+        figures: 4,
+      },
+      { name: 'blendRatio', label: 'Its ratio', quantity: 'mixture', units: [':1', '%'], figures: 3 },
+      {
+        name: 'addOil',
+        label: 'To put it right, add oil',
+        quantity: 'volume',
+        units: ['mL', 'US fl oz', 'imp fl oz'],
+        figures: 4,
+      },
+      {
+        name: 'addFuel',
+        label: 'To put it right, add plain fuel',
+        quantity: 'volume',
+        units: ['L', 'US gal', 'imp gal'],
+        figures: 4,
+      },
+      {
+        name: 'fillFuel',
+        label: 'To fill up, fuel',
+        quantity: 'volume',
+        units: ['L', 'US gal', 'imp gal'],
+        figures: 4,
+      },
+      {
+        name: 'fillOil',
+        label: 'To fill up, oil',
+        quantity: 'volume',
+        units: ['mL', 'US fl oz', 'imp fl oz'],
+        figures: 4,
+      },
+      {
+        name: 'cost',
+        label: 'Cost of a full tank, in your money',
+        quantity: 'money',
+        units: ['n'],
+        figures: 4,
+        decimals: 2,
+      },
+      {
+        name: 'oilCost',
+        label: 'Of that, the oil',
+        quantity: 'money',
+        units: ['n'],
+        figures: 3,
+        decimals: 2,
+      },
+      { name: 'range', label: 'Range of a full tank', quantity: 'length', units: ['km', 'mi'], figures: 3 },
+      {
+        name: 'rangeToReserve',
+        label: 'Range before the reserve',
+        quantity: 'length',
+        units: ['km', 'mi'],
+        figures: 3,
+      },
+      {
+        name: 'cost100',
+        label: 'Cost of 100 km, in your money',
+        quantity: 'money',
+        units: ['n'],
+        figures: 3,
+        decimals: 2,
+      },
+    ],
+    conventions: [
+      'The ratio is fuel to oil by volume; a per cent is of the fuel, not of the mixture.',
+      'US and imperial gallons, pints and fluid ounces differ and are named apart.',
+    ],
+    cautions: [
+      "The maker's ratio for this engine and this oil comes first. Too little oil seizes it, too much fouls the plug.",
+      'Mix out of doors, away from flame and sparks, in a can made for petrol, standing on the ground.',
+    ],
+    hazards: ['mixing-fuel', 'petrol-vapour', 'fuel-on-hot-engine', 'oil-starved-overrun'],
+    sources: [
+      'Unit factors: NIST Handbook 44, App. C; Units of Measurement Regulations 1995 (UK).',
+      'Order of mixing, reading of a ratio: common practice, no source.',
+      'JCGM 100:2008 for the ±.',
+    ],
+    checks: premixChecks,
+    says: premixSays,
+  },
   solve,
-};
+);

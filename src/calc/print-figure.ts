@@ -1,4 +1,4 @@
-import type { Figure, Output, OutputField } from './contract.ts';
+import type { Output, OutputField } from './contract.ts';
 import { fromSi, type Quantity, type UnitId, unitSymbol } from './units.ts';
 
 /** Narrow no-break space: parts groups of three digits; a plain no-break space parts figure and unit. */
@@ -6,7 +6,7 @@ const THIN = '\u202f';
 const NBSP = '\u00a0';
 const MINUS = '\u2212';
 /** Stands where there is no figure. */
-const DASH = '—';
+export const DASH = '—';
 
 /** Decimals that show `figures` significant digits of x. */
 function decimalsFor(x: number, figures: number): number {
@@ -60,22 +60,23 @@ export function printNumber(
   figures = 3,
   decimals?: number,
 ): string {
-  const x = fromSi(figure.si, quantity, unit);
+  const inUnit = (si: number) => fromSi(si, quantity, unit);
+  const { si, pm = 0, interval } = figure;
+  const x = inUnit(si);
   if (!Number.isFinite(x)) return DASH;
-  if (figure.interval) {
-    const ends = [figure.interval.low, figure.interval.high].map((si) => fromSi(si, quantity, unit));
-    const [low = 0, high = 0] = ends.sort((a, b) => a - b);
+  if (interval) {
+    const [low = 0, high = 0] = [inUnit(interval.low), inUnit(interval.high)].sort((a, b) => a - b);
     const places = decimalsFor(high - low, 2);
     return `${digits(low, places)} to ${digits(high, places)}`;
   }
-  if (!figure.pm) return digits(x, decimals ?? decimalsFor(x, figures));
-  const pm = pmIn(figure, quantity, unit);
+  // The half-width by the slope there, since a unit may run the other way (miles a gallon).
+  const wide = Math.abs(inUnit(si + pm / 1e3) - inUnit(si - pm / 1e3)) * 500;
   // One figure of the ±, two where it starts with 1 or 2; but no more of the whole than two beyond those declared.
   const places = Math.min(
-    decimalsFor(pm, /^[12]/.test(pm.toExponential(1)) ? 2 : 1),
+    decimalsFor(wide, /^[12]/.test(wide.toExponential(1)) ? 2 : 1),
     decimalsFor(x, figures + 2),
   );
-  const half = digits(pm, places);
+  const half = digits(wide, places);
   return Number(half) === 0
     ? digits(x, decimals ?? decimalsFor(x, figures))
     : `${digits(x, places)}${NBSP}±${NBSP}${half}`;
@@ -92,12 +93,6 @@ export const printer =
     const o = typeof figure === 'number' ? { si: figure } : figure;
     return o ? (bare ? printNumber : printFigure)(o, quantity, unit, figures) : DASH;
   };
-
-/** The half-width in `unit`, by the slope there, since a unit may run the other way (miles a gallon). */
-function pmIn(figure: Figure, quantity: Quantity, unit: UnitId): number {
-  const h = (figure.pm ?? 0) / 1e3;
-  return Math.abs(fromSi(figure.si + h, quantity, unit) - fromSi(figure.si - h, quantity, unit)) * 500;
-}
 
 /**
  * An answer in each of its units, the first one foremost.

@@ -1,15 +1,8 @@
-import type {
-  Field,
-  Figure,
-  FigureField,
-  FormFacts,
-  InputError,
-  TableField,
-  Value,
-  Values,
-} from './contract.ts';
-import { parseFigure } from './parse-figure.ts';
+import type { Field, Figure, FormFacts, InputError, TableField, Value, Values } from './contract.ts';
+import { firstFilled } from './holes.ts';
+import { figureOf } from './parse-figure.ts';
 import { printFigure } from './print-figure.ts';
+import { READING } from './reading-messages.ts';
 import { fromSi, type Quantity, toSi, type UnitId } from './units.ts';
 
 export type Texts = Readonly<Record<string, string>>;
@@ -84,28 +77,30 @@ export function readFilled(
   const errors: InputError[] = [];
   for (const field of fields) {
     const text = (texts[field.name] ?? '').trim();
-    if (!stands(field, texts)) continue;
-    let wrong: string | undefined;
-    if (text === '') {
-      if (!field.optional) wrong = `A figure is needed here${field.start ? `, such as ${field.start}` : ''}.`;
-    } else {
-      const value = readField(field, text);
-      if (typeof value === 'object' && 'wrong' in value) wrong = value.wrong;
-      else values[field.name] = value;
+    if (!stands(field, texts) || (text === '' && field.optional)) continue;
+    try {
+      values[field.name] = readField(field, text);
+    } catch (message) {
+      if (typeof message !== 'string') throw message;
+      errors.push({ field: field.name, message });
     }
-    if (wrong !== undefined) errors.push({ field: field.name, message: wrong });
   }
   return { values, errors };
 }
 
-function readField(field: Field, text: string): Value | { wrong: string } {
-  if (field.kind === 'text') return text.length > 60 ? { wrong: 'Write at most 60 letters.' } : text;
+/** Throws what is wrong, in plain words. */
+function readField(field: Field, text: string): Value {
+  if (text === '') throw firstFilled(READING.needed, { start: field.start });
+  if (field.kind === 'figure') return readFigure(field, text);
   if (field.kind === 'table') return readTable(field, text);
-  if (field.kind === 'choice') {
-    const option = field.options.find((o) => o.value === text || o.label === text);
-    return option?.value ?? { wrong: `Choose ${field.options.map((o) => o.value).join(' or ')}.` };
+  if (field.kind === 'text') {
+    if (text.length > 60) throw firstFilled(READING.long, {});
+    return text;
   }
-  return readFigure(field, text);
+  const { options } = field;
+  const option = options.find((o) => o.value === text || o.label === text);
+  if (option) return option.value;
+  throw firstFilled(READING.choose, { options: options.map((o) => o.value).join(' or ') });
 }
 
 interface Limits {
@@ -116,61 +111,55 @@ interface Limits {
   whole?: boolean;
 }
 
-function readFigure(field: Limits & Partial<FigureField>, text: string): Figure | { wrong: string } {
-  const [first = 'n'] = field.units;
-  const read = parseFigure(text, field.quantity, first);
-  if (!read.ok) return { wrong: read.message };
-  const { figure, unit } = read;
-  const x = fromSi(figure.si, field.quantity, unit);
+function readFigure({ quantity, units, min, max, whole }: Limits, text: string): Figure {
+  const [first = 'n'] = units;
+  const { figure, unit } = figureOf(text, quantity, first);
+  const x = fromSi(figure.si, quantity, unit);
   // A bound typed in its own unit may differ from it in the last bit.
   const slack = Math.abs(figure.si) * 1e-9;
-  const inside = (si: number) =>
-    si >= (field.min ?? -Infinity) - slack && si <= (field.max ?? Infinity) + slack;
-  const print = (si: number, u: UnitId) =>
-    printFigure({ si }, field.quantity, u, 6)
-      // 10.500 is 10.5, and 10.000 is 10.
-      .replace(/\.0*(?=\D|$)|(?<=\.\d*)0+(?=\D|$)/, '');
+  const inside = (si: number) => si >= (min ?? -Infinity) - slack && si <= (max ?? Infinity) + slack;
+  const print = (si: number | undefined, u: UnitId) =>
+    si === undefined
+      ? undefined
+      : printFigure({ si }, quantity, u, 6)
+          // 10.500 is 10.5, and 10.000 is 10.
+          .replace(/\.0*(?=\D|$)|(?<=\.\d*)0+(?=\D|$)/, '');
   if (!inside(figure.si)) {
-    const slip = field.units.find((u) => u !== unit && inside(toSi(x, field.quantity, u)));
-    const [low, high] = [field.min, field.max].map((si) => (si === undefined ? '' : print(si, first)));
-    const span = low && high ? `between ${low} and ${high}` : low ? `${low} or more` : `${high} or less`;
-    const typed = print(figure.si, unit);
-    return {
-      wrong: slip
-        ? `${typed}? ${print(toSi(x, field.quantity, slip), slip)} is likelier; this must be ${span}.`
-        : `This must be ${span}; ${typed} is not.`,
-    };
+    const slip = units.find((u) => u !== unit && inside(toSi(x, quantity, u)));
+    throw firstFilled(READING.range, {
+      typed: print(figure.si, unit),
+      likely: slip && print(toSi(x, quantity, slip), slip),
+      low: print(min, first),
+      high: print(max, first),
+    });
   }
-  if (field.whole && Math.abs(x - Math.round(x)) > 1e-9)
-    return { wrong: `A whole number is wanted here: ${Math.floor(x)} or ${Math.ceil(x)}.` };
+  if (whole && Math.abs(x - Math.round(x)) > 1e-9)
+    throw firstFilled(READING.whole, { below: Math.floor(x), above: Math.ceil(x) });
   return figure;
 }
 
 const CELL = /[+-]?[.,]?\d[\d.,/:]*(?:\s*(?:±|\+\/-)\s*[\d.,]+)?[^\d|;±+-]*/g;
 
-function readTable(field: TableField, text: string): readonly (readonly Figure[])[] | { wrong: string } {
+function readTable({ columns, maxRows, start }: TableField, text: string): readonly (readonly Figure[])[] {
   const lines = text.split(/[;\n]/).filter((line) => line.trim() !== '');
   const cells = lines.map((line) => line.match(CELL)?.map((c) => c.replace(/[\s|,]+$/, '')) ?? []);
-  const rows = field.columns.length === 1 ? cells.flat().map((c) => [c]) : cells;
-  if (rows.length > field.maxRows)
-    return { wrong: `At most ${field.maxRows} rows are taken here; there are ${rows.length}.` };
-  const table: Figure[][] = [];
-  for (const [i, row] of rows.entries()) {
-    if (row.length !== field.columns.length) {
-      const names = field.columns.map((c) => c.label.toLowerCase()).join(' and ');
-      return {
-        wrong: `Row ${i + 1}: write ${names}, such as ${field.start?.split(/[;\n]/)[0] ?? '1000 12'}.`,
-      };
+  const rows = columns.length === 1 ? cells.flat().map((c) => [c]) : cells;
+  if (!rows.length) throw firstFilled(READING.empty, {});
+  if (rows.length > maxRows) throw firstFilled(READING.rows, { most: maxRows, rows: rows.length });
+  return rows.map((cellsOf, i) => {
+    const row = i + 1;
+    if (cellsOf.length !== columns.length) {
+      const names = columns.map((c) => c.label.toLowerCase()).join(' and ');
+      throw firstFilled(READING.columns, { row, names, start: start?.split(/[;\n]/)[0] ?? '1000 12' });
     }
-    const figures: Figure[] = [];
-    for (const [j, column] of field.columns.entries()) {
-      const figure = readFigure(column, row[j] ?? '');
-      if ('wrong' in figure) return { wrong: `Row ${i + 1}: ${figure.wrong}` };
-      figures.push(figure);
-    }
-    table.push(figures);
-  }
-  return table.length ? table : { wrong: 'Write one row a line.' };
+    return columns.map((column, j) => {
+      try {
+        return readFigure(column, cellsOf[j] ?? '');
+      } catch (wrong) {
+        throw typeof wrong === 'string' ? firstFilled(READING.row, { row, wrong }) : wrong;
+      }
+    });
+  });
 }
 
 /** Values as texts that `readValues` reads back to the last digit: for an address, or a set-up kept on the device. */
@@ -204,17 +193,9 @@ function write(figure: Figure, quantity: Quantity | undefined, unit: UnitId | un
   return unit === '1 in' ? `1 in ${plain(x)}` : pm ? `${plain(x)}${pm}${tail}` : plain(x) + tail;
 }
 
-/**
- * The declaration without its words, small enough to travel in the page: what `readValues` and `printOutput` need.
- */
-export function formFacts(calculator: FormFacts): FormFacts {
-  const bare = (field: Field): Field => {
+/** Fields without their words, small enough to travel in the page: what `readValues` needs. */
+export const bareFields = (fields: readonly Field[]): Field[] =>
+  fields.map((field) => {
     const { help: _help, group: _group, ...rest } = field;
     return rest as Field;
-  };
-  return {
-    id: calculator.id,
-    fields: calculator.fields.map(bare),
-    outputs: calculator.outputs.map(({ help: _help, ...rest }) => rest),
-  };
-}
+  });

@@ -1,14 +1,11 @@
-import type { Answer, AnswerTable, Drawing, Output, Refusal, Values, WorkingLine } from './contract.ts';
+import type { wrong } from './compression-test-says.ts';
+import type { Found, FoundRows, Output, Refusal, Values } from './contract.ts';
 import { reader, refusal, rowsOf, textOf } from './field-values.ts';
-import { printer } from './print-figure.ts';
+import type { Figures } from './holes.ts';
 import { airPressure } from './road-load.ts';
-import { drawing, lettering, path, r1 } from './svg.ts';
 import { type Computed, spread } from './uncertainty.ts';
-import { line, minus, num, over, sign, times } from './working.ts';
 
 const SEA = 101325;
-const bar = printer('pressure', 'bar');
-const percent = printer('share', '%', 2);
 
 /**
  * How much air pressed slowly or fast enough gains: between no heat kept (1.0) and most of it (1.35). Common practice.
@@ -55,135 +52,81 @@ function compute(values: Values): Computed {
 function refuse(values: Values): Refusal | undefined {
   const v = reader(values);
   const [dry, wet] = [readings(values, 'dry'), readings(values, 'wet')];
-  return refusal({
-    dry: !dry.length && 'Give one reading for each cylinder, such as 7.5; 7.2.',
-    wet:
-      wet.length > 0 &&
-      wet.length !== dry.length &&
-      `Give one for each dry reading: ${dry.length}, not ${wet.length}.`,
-    room:
-      v('oil') >= v('room') && 'The oil fills all the room above the piston: the engine would lock solid.',
-  });
+  return refusal<keyof typeof wrong>(
+    {
+      dry: !dry.length && 'dry',
+      wet: wet.length > 0 && wet.length !== dry.length && 'wet',
+      room: v('oil') >= v('room') && 'room',
+    },
+    { dryCount: dry.length, wetCount: wet.length },
+  );
 }
 
-function tables(values: Values, out: Record<string, Output>): AnswerTable[] {
+function cylinders(values: Values, out: Record<string, Output>): Figures[] {
   const [dry, wet] = [readings(values, 'dry'), readings(values, 'wet')];
   const high = Math.max(...dry);
-  const share = out['share']?.si ?? 1;
-  const labels = ['Cylinder', 'Dry', 'As at the sea', 'Of the highest'];
-  if (wet.length) labels.push('With oil', 'Rise');
-  const rows = dry.map((reading, i) => {
-    const cells = [String(i + 1), bar(reading), bar(reading / share), percent(reading / high)];
-    const wetted = wet[i];
-    return wetted === undefined ? cells : [...cells, bar(wetted), percent(out[`gain${i}`])];
-  });
-  return [
-    {
-      name: 'cylinders',
-      caption: 'Each cylinder',
-      columns: labels.map((label) => ({ label, numeric: true })),
-      rows,
-    },
-  ];
-}
-
-function notes(values: Values, out: Record<string, Output>): string[] {
-  const twoStroke = textOf(values, 'strokes') !== '4';
-  const wet = readings(values, 'wet').length > 0;
-  const said = [
-    `A gauge reads in proportion to the air: here ${percent(out['share'])} of what it would read at the sea in the same engine.`,
-    out['spreadShare'] &&
-      `The lowest is ${percent(out['spreadShare'])} below the highest. Where the maker gives no limit, more than 10 to 15 % is looked into: common practice, no source.`,
-    out['expected'] && `The figure given for comparison would read ${bar(out['expected'])} here.`,
-    !out['expected'] &&
-      'Without the maker’s figure compare the cylinders, and each with its own earlier readings.',
-    wet &&
-      (twoStroke
-        ? 'Oil tells little in a two-stroke: it fills up room above the piston and so raises any reading, runs away through the ports, and the crankcase is oily as it is. Take a rise for weak evidence of rings, and look through the exhaust port.'
-        : 'A clear rise with oil points to rings and bore, none to valves or gasket; part of any rise is the room that the oil fills.'),
-    out['byVolume'] &&
-      `That oil would raise the reading by ${percent(out['byVolume'])} by the room it fills alone. Only what goes beyond it speaks of sealing.`,
-    'Gauge, hose and its valve, throttle, battery and warmth move the reading more than wear does: repeat it all the same way, throttle wide open, until it stops rising.',
-  ];
-  return said.filter((note) => typeof note === 'string');
-}
-
-function working(values: Values, out: Record<string, Output>): WorkingLine[] {
-  const v = reader(values);
-  const p = (name: string, x: number) => sign(name, x, 'pressure', 'bar', 4);
-  const a = p('p_a', out['air']?.si ?? 0);
-  const sea = p('p_0', SEA);
-  const lines = [
-    line(
-      'Mean reading, as at the sea',
-      p('m_0', out['meanSea']?.si ?? 0),
-      over(times(p('m', out['mean']?.si ?? 0), sea), a),
-    ),
-  ];
-  const { spreadShare, low, high, expected } = out;
-  if (spreadShare && low && high)
-    lines.push(
-      line(
-        'Lowest below highest',
-        sign('s', spreadShare.si, 'share', '1', 3),
-        minus(num(1), over(p('l', low.si), p('h', high.si))),
-      ),
-    );
-  if (expected) {
-    const there = p('p_r', airPressure(v('referenceAltitude', 0)));
-    lines.push(line('Expected here', p('e', expected.si), over(times(p('g', v('reference')), a), there)));
-  }
-  return lines;
+  return dry.map((reading, i) => ({
+    cylinder: i + 1,
+    dry: reading,
+    atSea: reading / (out['share']?.si ?? 1),
+    ofHigh: reading / high,
+    wet: wet[i],
+    gain: out[`gain${i}`],
+  }));
 }
 
 /** A bar a cylinder, dry, and beside it wet. */
-function bars(values: Values, out: Record<string, Output>): Drawing {
-  const [dry, wet] = [readings(values, 'dry'), readings(values, 'wet')];
-  const expected = out['expected']?.si;
-  const most = Math.max(...dry, ...wet, expected ?? 0) * 1.12;
-  const step = 280 / dry.length;
-  const wide = Math.min(34, step / (wet.length ? 3 : 2));
+function bars(rows: readonly Figures[], out: Record<string, Output>): FoundRows {
+  const expected = out['expected']?.si ?? Number.NaN;
+  const all = rows.map(({ dry, wet }) => [Number(dry), Number(wet)] as const);
+  const most = Math.max(...[expected, ...all.flat()].filter((x) => x > 0)) * 1.12;
+  const step = 280 / rows.length;
+  const both = rows.some(({ wet }) => wet !== undefined);
+  const wide = Math.min(34, step / (both ? 3 : 2));
   const y = (x: number) => 190 - (x / most) * 160;
-  const box = (x: number, reading: number, more: string) =>
-    path(`M${r1(x)} 190V${r1(y(reading))}h${r1(wide)}V190`, more) +
-    (dry.length < 7
-      ? lettering(x + wide / 2, y(reading) - 5, bar(reading).replace(/\s.*/, ''), 'middle')
-      : '');
-  const body = dry.flatMap((reading, i) => {
-    const mid = 50 + step * (i + 0.5);
-    const wetted = wet[i];
-    return [
-      box(wetted === undefined ? mid - wide / 2 : mid - wide - 2, reading, 'stroke-width="2"'),
-      wetted === undefined ? '' : box(mid + 2, wetted, 'stroke-dasharray="3 2"'),
-      lettering(mid, 206, String(i + 1), 'middle'),
-    ];
-  });
-  return drawing('bars', 236, 'Reading of each cylinder', `Dry: ${dry.map((x) => bar(x)).join(', ')}.`, [
-    path('M44 190H336'),
-    expected === undefined
-      ? ''
-      : path(`M44 ${r1(y(expected))}H336`, 'stroke-dasharray="8 4" stroke-opacity=".6"') +
-        lettering(4, y(expected) + 4, bar(expected).replace(/\s.*/, '')),
-    ...body,
-    lettering(4, 12, 'bar on the gauge'),
-    lettering(336, 226, wet.length ? 'cylinder; dashed: with oil' : 'cylinder', 'end'),
-  ]);
+  return {
+    at: { expectedY: y(expected), expectedWords: y(expected) + 4 },
+    rows: all.map(([dry, wet], i) => {
+      const centre = 50 + step * (i + 0.5);
+      const x = wet > 0 ? centre - wide - 2 : centre - wide / 2;
+      const writes = all.length < 7;
+      return {
+        cylinder: i + 1,
+        centre,
+        wide,
+        x,
+        y: y(dry),
+        mid: x + wide / 2,
+        over: y(dry) - 5,
+        written: writes ? dry : undefined,
+        wetX: centre + 2,
+        wetY: y(wet),
+        wetMid: centre + 2 + wide / 2,
+        wetOver: y(wet) - 5,
+        wetWritten: writes ? wet : undefined,
+      };
+    }),
+  };
 }
 
 /**
  * What a compression gauge read, set beside the air of the place, the other cylinders, and the room that oil fills.
- * @returns refusals in plain words; ± carried to every output
+ * @returns refusals; ± carried to every output
  */
-export function solve(values: Values): Answer | Refusal {
+export function solve(values: Values): Found | Refusal {
   const refused = refuse(values);
   if (refused) return refused;
   const outputs = spread(compute, { ...values, exponent: EXPONENT });
+  const rows = cylinders(values, outputs);
   return {
     ok: true,
     outputs,
-    working: working(values, outputs),
-    tables: tables(values, outputs),
-    notes: notes(values, outputs),
-    drawings: [bars(values, outputs)],
+    figures: {
+      wet: readings(values, 'wet').length,
+      strokes: textOf(values, 'strokes') === '4' ? '4' : '2',
+      referenceAir: airPressure(reader(values)('referenceAltitude', 0)),
+    },
+    lists: { readings: rows },
+    shown: { cylinders: { rows }, bars: bars(rows, outputs) },
   };
 }

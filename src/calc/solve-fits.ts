@@ -1,39 +1,16 @@
-import { chart } from './chart.ts';
-import type {
-  Answer,
-  AnswerTable,
-  Drawing,
-  Figure,
-  Output,
-  Refusal,
-  Values,
-  WorkingLine,
-} from './contract.ts';
+import type { Figure, Found, FoundChart, Output, Refusal, Values } from './contract.ts';
 import { reader, refusal, textOf } from './field-values.ts';
-import { HOLES, limitsOf, SHAFTS } from './limits-and-fits.ts';
-import { printer } from './print-figure.ts';
+import type { wrong } from './fits-says.ts';
+import { GROWTH } from './growth-table.ts';
+import type { Figures } from './holes.ts';
+import { limitsOf } from './limits-and-fits.ts';
 import type { Point } from './svg.ts';
 import { type Computed, spread } from './uncertainty.ts';
-import { add, line, minus, over, sign, times } from './working.ts';
 
-const mm = printer('length', 'mm', 5);
-const um = printer('length', 'um', 3);
-const celsius = printer('temperature', 'degC');
 /** Sizes are true at this temperature. Source: ISO 1:2022. */
 const REFERENCE = 293.15;
 /** Beyond it a bearing's steel begins to change: common practice, maker's figure first. */
 const BEARING_LIMIT = 393.15;
-
-/** Millionths a kelvin, with what alloys of the name differ by; 20 to 150 °C. Handbook figures, from memory. */
-const GROWTH: Readonly<Record<string, readonly [number, number]>> = {
-  steel: [11.7, 0.6],
-  iron: [10.5, 0.6],
-  aluminium: [22.5, 1.5],
-  piston: [20, 1.5],
-  brass: [19, 1],
-  bronze: [18, 0.7],
-  magnesium: [26, 1],
-};
 
 /** Growth of a part a kelvin, with its ±. */
 function growthOf(values: Values, part: 'outer' | 'inner'): Figure {
@@ -89,146 +66,102 @@ function compute(values: Values): Computed {
 
 function refuse(values: Values): Refusal | undefined {
   const v = reader(values);
-  const text = textOf(values, 'fit');
   const size = v('size');
-  const cold = coldOf(values);
-  return refusal({
-    size: !(size > 0) && 'The size is needed.',
-    fit:
-      !!text &&
-      !fitOf(values) &&
-      (size > 0.12
-        ? 'The table ends at 120 mm.'
-        : `Write hole and shaft, such as H7/k6: holes ${HOLES.join(', ')}; shafts ${SHAFTS.join(', ')}.`),
-    clearance:
-      Number.isNaN(cold) &&
-      v('gap') >= 0 &&
-      'The fit, or the clearance cold, is needed; minus for interference.',
-    outerGrowth: Number.isNaN(growthOf(values, 'outer').si) && 'Its growth is needed.',
-    innerGrowth: Number.isNaN(growthOf(values, 'inner').si) && 'Its growth is needed.',
+  const grows = (part: 'outer' | 'inner') => Number.isNaN(growthOf(values, part).si) && 'growth';
+  return refusal<keyof typeof wrong>({
+    size: !(size > 0) && 'size',
+    fit: !!textOf(values, 'fit') && !fitOf(values) && (size > 0.12 ? 'large' : 'fit'),
+    clearance: Number.isNaN(coldOf(values)) && v('gap') >= 0 && 'clearance',
+    outerGrowth: grows('outer'),
+    innerGrowth: grows('inner'),
   });
 }
 
-const clear = (x: number) => (x < 0 ? `${um(-x)} of interference` : `${um(x)} of clearance`);
+/** Clearance, or interference, for sentences that name the one or the other. */
+const clear = (name: string, x = Number.NaN): Figures => (x < 0 ? { [`${name}Tight`]: -x } : { [name]: x });
 
-function notes(values: Values, out: Record<string, Output>): string[] {
+const kindOf = (tightest: number, loosest: number) =>
+  tightest >= 0 ? 'a clearance' : loosest <= 0 ? 'an interference' : 'a transition';
+
+/** What the sentences and formulas say besides the outputs. */
+function said(values: Values, out: Record<string, Output>): Figures {
   const v = reader(values);
+  const room = v('room', REFERENCE);
   const { tightest, loosest, cold, hot, heatTo } = out;
-  const kind =
-    (tightest?.si ?? 0) >= 0 ? 'clearance' : (loosest?.si ?? 0) <= 0 ? 'interference' : 'transition';
-  const said = [
-    tightest &&
-      loosest &&
-      `${textOf(values, 'fit')} at ${mm(v('size'))} is ${kind[0] === 'i' ? 'an' : 'a'} ${kind} fit: from ${clear(tightest.si)} to ${clear(loosest.si)}.`,
-    tightest &&
-      Number.isNaN(v('clearance')) &&
-      'What follows takes the tightest pair that the fit allows; measured parts tell better.',
-    tightest &&
-      'A bearing’s own rings are made to the bearing standard, not to these classes: take its measured size.',
-    cold && hot && `Cold ${clear(cold.si)}, at these temperatures ${clear(hot.si)}.`,
-    hot && cold && hot.si <= 0 && cold.si > 0 && 'It would seize: the clearance is used up.',
-    heatTo &&
-      (heatTo.si <= v('room', REFERENCE)
-        ? 'It goes in cold.'
-        : `Heat the outer part right through to ${celsius(heatTo)}: the inner drops in with ${um(v('gap'))} to spare, for as long as both keep their temperatures.`),
-    heatTo &&
-      heatTo.si + (heatTo.pm ?? 0) > BEARING_LIMIT &&
-      'That is above about 120 °C, where bearings and hardened alloys begin to change (common practice): ask the maker, chill the inner part, or press it.',
-    'A piston is not one temperature: its crown grows most, so pistons are turned tapered and oval. The maker’s clearance comes first.',
-  ];
-  return said.filter((note) => typeof note === 'string');
-}
-
-function working(values: Values, out: Record<string, Output>): WorkingLine[] {
-  const v = reader(values);
-  const size = sign('D', v('size'), 'length', 'mm', 5);
-  const alpha = (name: string, si: number) => ({
-    ...sign(name, si, 'count', 'n'),
-    figure: `${(si * 1e6).toFixed(1)}\u00a0×\u00a010⁻⁶/K`,
-  });
-  const kelvin = (name: string, to: string) =>
-    sign(name, v(to, v('room', REFERENCE)) - v('room', REFERENCE), 'temperature step', 'K');
-  const u = (name: string, si: number) => sign(name, si, 'length', 'um', 4);
-  const [a, b] = [alpha('α_o', v('a')), alpha('α_i', v('b'))];
-  const [go, gi] = [u('g_o', out['outerGrowth']?.si ?? 0), u('g_i', out['innerGrowth']?.si ?? 0)];
-  const lines = [
-    line('Outer part grows', go, times(size, a, kelvin('ΔT_o', 'outerHot'))),
-    line('Inner part grows', gi, times(size, b, kelvin('ΔT_i', 'innerHot'))),
-  ];
-  const { cold, hot, heatTo } = out;
-  if (cold) {
-    const c = u('c', cold.si);
-    if (hot) lines.push(line('Clearance then', u('c_h', hot.si), minus(add(c, go), gi)));
-    if (heatTo) {
-      const rise = sign('ΔT', heatTo.si - v('room', REFERENCE), 'temperature step', 'K');
-      lines.push(
-        line('To heat the outer part by', rise, over(minus(add(u('s', v('gap')), gi), c), times(size, a))),
-      );
-    }
-  }
-  return lines;
-}
-
-function tables(out: Record<string, Output>): AnswerTable[] {
-  if (!out['tightest']) return [];
-  const row = (name: string, least: string, most: string) => [name, mm(out[least]), mm(out[most])];
-  const caption = 'Limits by table, at 20 °C';
-  const columns = ['Part', 'Least', 'Most'].map((label, i) => ({ label, numeric: i > 0 }));
-  return [
-    {
-      name: 'limits',
-      caption,
-      columns,
-      rows: [row('Hole', 'holeLeast', 'holeMost'), row('Shaft', 'shaftLeast', 'shaftMost')],
-    },
-  ];
+  return {
+    kind: tightest && loosest && kindOf(tightest.si, loosest.si),
+    assumed: tightest !== undefined && Number.isNaN(v('clearance')),
+    ...clear('from', tightest?.si),
+    ...clear('upTo', loosest?.si),
+    ...(hot && clear('coldNow', cold?.si)),
+    ...(cold && clear('hotNow', hot?.si)),
+    seizes: hot && cold && hot.si <= 0 && cold.si > 0,
+    heats: heatTo && heatTo.si > room,
+    tooHot: heatTo && heatTo.si + (heatTo.pm ?? 0) > BEARING_LIMIT,
+    room,
+    outerExpansion: v('a'),
+    innerExpansion: v('b'),
+    outerMillionths: v('a') * 1e6,
+    innerMillionths: v('b') * 1e6,
+    outerWarmer: v('outerHot', room) - room,
+    innerWarmer: v('innerHot', room) - room,
+    outerGrown: out['outerGrowth']?.si ?? 0,
+    innerGrown: out['innerGrowth']?.si ?? 0,
+    rise: heatTo && heatTo.si - room,
+  };
 }
 
 /** Clearance against the temperature of the outer part, the inner one kept as it is. */
-function heatChart(values: Values, out: Record<string, Output>): Drawing[] {
+function heatChart(
+  values: Values,
+  out: Record<string, Output>,
+): (FoundChart & { start: number }) | undefined {
   const v = reader(values);
   const { cold, hot, innerGrowth, heatTo } = out;
-  if (!cold) return [];
+  if (!cold) return undefined;
   const room = v('room', REFERENCE);
   const now = v('outerHot', room);
   const end = Math.max(now, heatTo?.si ?? 0, room + 80) + 20;
-  const at = (t: number): Point => [
-    t - 273.15,
-    (cold.si + v('size') * v('a') * (t - room) - (innerGrowth?.si ?? 0)) * 1e6,
-  ];
+  const clearance = (t: number) => cold.si + v('size') * v('a') * (t - room) - (innerGrowth?.si ?? 0);
+  const at = (t: number): Point => [t - 273.15, clearance(t) * 1e6];
   const points = [at(room), at(end)];
   const ys = [...points.map(([, y]) => y), 0];
   const span = Math.max(...ys) - Math.min(...ys);
-  const marks = [{ at: at(now), label: `${um((hot ?? cold).si)} at ${celsius(now)}` }];
-  if (heatTo && heatTo.si > room) marks.push({ at: at(heatTo.si), label: celsius(heatTo.si) });
-  return [
-    chart({
-      name: 'heat',
-      title: 'Clearance against the temperature of the outer part',
-      desc: `Rises straight from ${um(points[0]?.[1] === undefined ? cold.si : points[0][1] * 1e-6)} at ${celsius(room)}.`,
-      x: { label: 'outer part, °C', min: room - 273.15, max: end - 273.15 },
-      y: { label: 'µm of clearance', min: Math.min(...ys) - span * 0.15, max: Math.max(...ys) + span * 0.05 },
-      curves: [{ points }],
-      marks,
-    }),
-  ];
+  return {
+    start: clearance(room),
+    x: { min: room - 273.15, max: end - 273.15 },
+    y: { min: Math.min(...ys) - span * 0.15, max: Math.max(...ys) + span * 0.05 },
+    curves: [{ points }],
+    marks: [
+      { at: at(now), here: (hot ?? cold).si, warm: now },
+      ...(heatTo && heatTo.si > room ? [{ at: at(heatTo.si), warm: heatTo.si, only: 1 }] : []),
+    ],
+  };
 }
 
 /**
  * Fit of two parts by table, its growth with temperature, and how far to heat the outer one so that the inner drops in.
- * @returns refusals in plain words; ± carried to every output
+ * @returns refusals; ± carried to every output
  */
-export function solve(values: Values): Answer | Refusal {
+export function solve(values: Values): Found | Refusal {
   const refused = refuse(values);
   if (refused) return refused;
   const all: Values = { ...values, a: growthOf(values, 'outer'), b: growthOf(values, 'inner') };
   const outputs = spread(compute, all);
+  const { holeLeast, holeMost, shaftLeast, shaftMost, tightest } = outputs;
+  const heat = heatChart(all, outputs);
   return {
     ok: true,
     outputs,
-    working: working(all, outputs),
-    tables: tables(outputs),
-    notes: notes(values, outputs),
-    drawings: heatChart(all, outputs),
+    figures: { ...said(all, outputs), start: heat?.start },
+    shown: {
+      limits: tightest && {
+        rows: [
+          { low: holeLeast, high: holeMost },
+          { low: shaftLeast, high: shaftMost, shaft: 1 },
+        ],
+      },
+      heat,
+    },
   };
 }

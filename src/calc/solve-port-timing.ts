@@ -1,15 +1,15 @@
-import type { Answer, Drawing, Output, Refusal, Values, WorkingLine } from './contract.ts';
+import type { Found, FoundRows, Output, Refusal, Values } from './contract.ts';
 import { reader, refusal, textOf } from './field-values.ts';
-import { printer } from './print-figure.ts';
+import type { Figures } from './holes.ts';
+import type { wrong as says } from './port-timing-says.ts';
 import { angleAt, pistonStroke, type SliderCrank, travelAt, upstroke } from './slider-crank.ts';
-import { circle, drawing, lettering, type Point, path, polyline, r1 } from './svg.ts';
+import { type Point, polyPath } from './svg.ts';
 import { type Computed, spread } from './uncertainty.ts';
-import { add, arccosine, line, minus, num, over, power, sign, times } from './working.ts';
+
+type Wrong = keyof typeof says;
 
 const TURN = 2 * Math.PI;
 const TENTH = 1e-4;
-const mm = printer('length', 'mm');
-const deg = printer('angle', 'deg', 4);
 
 /** Seen before the top; the other side of the offset is the engine seen after it. */
 function crankOf(values: Values): SliderCrank {
@@ -102,30 +102,21 @@ function refuse(values: Values): Refusal | undefined {
   const v = reader(values);
   const engine = crankOf(values);
   const { radius_m: r, rod_m: l, offset_m: e } = engine;
-  const geometry = refusal({
-    stroke: !(r > 0) && 'The stroke is needed: twice the crank radius.',
-    rod: !(l > r) && 'The rod must be longer than half the stroke.',
-    offset: l > r && Math.abs(e) >= l - r && 'The offset must be smaller than the rod less half the stroke.',
+  const geometry = refusal<Wrong>({
+    stroke: !(r > 0) && 'stroke',
+    rod: !(l > r) && 'rod',
+    offset: l > r && Math.abs(e) >= l - r && 'offset',
   });
   if (geometry) return geometry;
-  const whole = pistonStroke(engine);
-  const wrong: Record<string, string | false> = {};
+  const [whole, bottom] = [pistonStroke(engine), upstroke(mirrored(engine))];
+  const wrong: Record<string, Wrong | false> = {};
   for (const port of PORTS) {
     const x = travelOf(values, port, engine);
-    if (port === 'inlet' && x <= 0)
-      wrong['skirt'] = 'The skirt does not reach the port: it would never shut.';
-    else if (x <= 0) wrong[fieldOf(values, port)] = 'The port must lie below the crown at top dead centre.';
-    else if (x > whole * (1 + 1e-9))
-      wrong[fieldOf(values, port)] =
-        port === 'inlet'
-          ? `The skirt would leave it open always: the piston travels only ${mm(whole)}.`
-          : `The piston travels only ${mm(whole)}: it would never open this port.`;
+    const inlet = port === 'inlet';
+    if (x <= 0) wrong[inlet ? 'skirt' : fieldOf(values, port)] = inlet ? 'skirt' : 'above';
+    else if (x > whole * (1 + 1e-9)) wrong[fieldOf(values, port)] = inlet ? 'skirtOpen' : 'never';
+    if (knownOf(values) === 'angles' && v(`${port}Angle`) > bottom) wrong[`${port}Angle`] = 'bottom';
   }
-  const bottom = upstroke(mirrored(engine));
-  if (knownOf(values) === 'angles')
-    for (const port of PORTS)
-      if (v(`${port}Angle`) > bottom)
-        wrong[`${port}Angle`] = `Bottom dead centre lies ${deg(bottom)} from the top.`;
   const {
     blowdown = 0,
     inletDuration = 0,
@@ -134,125 +125,77 @@ function refuse(values: Values): Refusal | undefined {
     transferTravel,
     inletOpens,
   } = compute(values);
-  wrong[fieldOf(values, 'transfer')] ||=
-    blowdown < 0 && 'The transfer would open before the exhaust: fresh mixture would meet full pressure.';
-  wrong['discCloses'] ||= inletDuration >= TURN && 'The disc would never shut.';
-  wrong['discPort'] ||= discCut <= 0 && 'Wider than the inlet is open: the disc would have no cut-out.';
+  wrong[fieldOf(values, 'transfer')] ||= blowdown < 0 && 'blowdown';
+  wrong['discCloses'] ||= inletDuration >= TURN && 'discShut';
+  wrong['discPort'] ||= discCut <= 0 && 'discPort';
   const none = [exhaustTravel, transferTravel, inletOpens].every((x) => !Number.isFinite(x));
-  wrong[fieldOf(values, 'exhaust')] ||= none && 'Give at least one port.';
-  return refusal(wrong);
-}
-
-function notes(values: Values, out: Record<string, Output>): string[] {
-  const said = [
-    out['perTenth'] &&
-      `0.1 mm higher opens the exhaust ${deg(out['perTenth'].si)} longer: a gasket’s thickness counts.`,
-    out['trappedStroke'] &&
-      `The charge is trapped over ${mm(out['trappedStroke'])} of the stroke: use it for the trapped compression ratio.`,
-    crankOf(values).offset_m && 'With the pin offset, ports open and shut at unlike angles from the top.',
-    out['discCut'] &&
-      `A disc cut-out of ${deg(out['discCut'])} sweeps over the port’s own width, and so opens for ${deg(out['inletDuration'])}.`,
-    kindOf(values) === 'reed' && 'Reeds open by pressure: they have no timing of their own to set.',
-    'Measure to the top edge of the window itself, not to its chamfer; feel for it with a thin strip.',
-  ];
-  return said.filter((note) => typeof note === 'string');
-}
-
-function working(values: Values, out: Record<string, Output>): WorkingLine[] {
-  const v = reader(values);
-  const engine = crankOf(values);
-  if (engine.offset_m) return [];
-  const r = sign('r', engine.radius_m, 'length', 'mm');
-  const l = sign('l', engine.rod_m, 'length', 'mm');
-  const angle = (name: string, si: number) => sign(name, si, 'angle', 'deg');
-  const lines: WorkingLine[] = [];
-  for (const [name, letter, from] of [
-    ['exhaust', 'E', 'after'],
-    ['transfer', 'T', 'after'],
-    ['inlet', 'I', 'before'],
-  ] as const) {
-    const [x, at] = [out[`${name}Travel`]?.si, out[`${name}Opens`]?.si];
-    if (x === undefined || at === undefined) continue;
-    const d = sign(`d_${letter}`, engine.rod_m + engine.radius_m - x, 'length', 'mm', 5);
-    const X = sign(`x_${letter}`, x, 'length', 'mm');
-    const a = angle(`α_${letter}`, at);
-    const long = angle(`D_${letter}`, out[`${name}Duration`]?.si ?? 0);
-    lines.push(
-      line(`Pin above the crank’s axis, ${name}`, d, minus(add(l, r), X)),
-      line(
-        `Opens ${from} the top`,
-        a,
-        arccosine(over(minus(add(power(r, 2), power(d, 2)), power(l, 2)), times(2, r, d))),
-      ),
-      line('Open for', long, name === 'inlet' ? times(2, a) : minus(num(TURN, '360°'), times(2, a))),
-    );
-  }
-  const [E, T] = [out['exhaustOpens']?.si, out['transferOpens']?.si];
-  if (E !== undefined && T !== undefined && out['blowdown'])
-    lines.push(line('Blowdown', angle('B', out['blowdown'].si), minus(angle('α_T', T), angle('α_E', E))));
-  return Number.isNaN(v('stroke')) ? [] : lines;
+  wrong[fieldOf(values, 'exhaust')] ||= none && 'none';
+  return refusal(wrong, { whole, bottom });
 }
 
 const [CX, CY] = [170, 152];
 const on = (radius: number, at: number): Point => [CX + radius * Math.sin(at), CY - radius * Math.cos(at)];
 
+const DRAWN = [
+  ['exhaust', 104, 'none'],
+  ['transfer', 86, '9 3'],
+  ['inlet', 68, '2 2'],
+] as const;
+
 /** Each port's opening as an arc; the crank turns clockwise from the top. */
-function circleDrawing(out: Record<string, Output>): Drawing {
-  const si = (name: string) => out[name]?.si;
-  const bow = (radius: number, from: number, to: number, dash: string) => {
-    const n = Math.max(2, Math.ceil((to - from) / 0.1));
-    const points = Array.from({ length: n + 1 }, (_, i) => on(radius, from + ((to - from) * i) / n));
-    const ends = [from, to].map((at) => polyline([on(radius - 6, at), on(radius + 6, at)]));
-    return polyline(points, `stroke-width="4" ${dash}`) + ends.join('');
-  };
-  const words: string[] = [];
-  const arcs: string[] = [];
-  const shown = (name: string, radius: number, from: number, long: number, dash: string) => {
-    arcs.push(bow(radius, from, from + long, dash));
-    words.push(`${name} ${deg(long)}`);
-  };
-  const [E, T, I] = [si('exhaustOpens'), si('transferOpens'), si('inletOpens')];
-  if (E !== undefined) shown('exhaust', 104, E, si('exhaustDuration') ?? 0, '');
-  if (T !== undefined) shown('transfer', 86, T, si('transferDuration') ?? 0, 'stroke-dasharray="9 3"');
-  if (I !== undefined) shown('inlet', 68, -I, si('inletDuration') ?? 0, 'stroke-dasharray="2 2"');
-  const place = (radius: number, at: number, text: string) => {
-    const [x, y] = on(radius, at);
-    return lettering(x, y + 4, text, x > CX + 2 ? 'start' : x < CX - 2 ? 'end' : 'middle');
-  };
-  const [ax, ay] = on(54, 5.2);
-  const desc = `Clockwise from top dead centre: ${words.join(', ')}.`;
-  return drawing('circle', 300, 'When each port is open', desc, [
-    circle(CX, CY, 112),
-    path(
-      `M${CX} ${CY - 122}V${CY + 122}M${CX - 118} ${CY}H${CX + 118}`,
-      'stroke-opacity=".4" stroke-dasharray="10 3 2 3"',
-    ),
-    ...arcs,
-    lettering(CX, CY - 126, 'top dead centre', 'middle'),
-    lettering(CX, CY + 134, 'bottom dead centre', 'middle'),
-    E === undefined ? '' : place(118, E, `${deg(E)}`),
-    T === undefined ? '' : place(118, T + (E !== undefined && T - E < 0.12 ? 0.12 : 0), deg(T)),
-    I === undefined ? '' : place(118, -I, deg(I)),
-    path(`M${on(54, 1.1).map(r1).join(' ')}A54 54 0 1 1 ${r1(ax)} ${r1(ay)}`, 'stroke-opacity=".7"'),
-    path(`M${r1(ax - 6)} ${r1(ay + 1)}L${r1(ax)} ${r1(ay)}L${r1(ax - 1)} ${r1(ay + 7)}`),
-    ...words.map((text, i) => lettering(CX, CY + 4 + (i - (words.length - 1) / 2) * 15, text, 'middle')),
-  ]);
+function openings(out: Record<string, Output>): Figures[] {
+  const si = (name: string) => out[name]?.si ?? Number.NaN;
+  const shown = DRAWN.filter(([port]) => out[`${port}Opens`]);
+  const close = si('transferOpens') - si('exhaustOpens') < 0.12;
+  return shown.map(([port, radius, dash], i) => {
+    const [opens, long] = [si(`${port}Opens`), si(`${port}Duration`)];
+    const from = port === 'inlet' ? -opens : opens;
+    const to = from + long;
+    const [[x, y], [toX, toY]] = [on(radius, from), on(radius, to)];
+    const [wordX, wordY] = on(118, port === 'transfer' && close ? from + 0.12 : from);
+    return {
+      port,
+      opens,
+      long,
+      radius,
+      dash,
+      x,
+      y,
+      toX,
+      toY,
+      large: Number(long > Math.PI),
+      ends: [from, to].map((at) => polyPath([on(radius - 6, at), on(radius + 6, at)])).join(''),
+      wordX,
+      wordY: wordY + 4,
+      anchor: wordX > CX + 2 ? 'start' : wordX < CX - 2 ? 'end' : 'middle',
+      line: CY + 4 + (i - (shown.length - 1) / 2) * 15,
+    };
+  });
+}
+
+/** How high the gudgeon pin stands above the crank's axis as each port opens. */
+function heights(engine: SliderCrank, out: Record<string, Output>): Figures {
+  const high = engine.radius_m + engine.rod_m;
+  const pairs = PORTS.map((port) => [`${port}Height`, high - (out[`${port}Travel`]?.si ?? Number.NaN)]);
+  return Object.fromEntries(pairs);
 }
 
 /**
  * When the ports of a two-stroke open and for how long, from heights, angles or durations, and back.
- * @returns refusals in plain words for what the geometry does not allow; ± carried to every output
+ * @returns refusals for what the geometry does not allow; ± carried to every output
  */
-export function solve(values: Values): Answer | Refusal {
+export function solve(values: Values): Found | Refusal {
   const refused = refuse(values);
   if (refused) return refused;
   const outputs = spread(compute, values);
+  const engine = crankOf(values);
+  const open = openings(outputs);
+  const circle: FoundRows = { at: {}, rows: open };
   return {
     ok: true,
     outputs,
-    working: working(values, outputs),
-    tables: [],
-    notes: notes(values, outputs),
-    drawings: [circleDrawing(outputs)],
+    figures: { ...heights(engine, outputs), radius: engine.radius_m, offset: engine.offset_m },
+    lists: { open },
+    shown: { circle },
   };
 }

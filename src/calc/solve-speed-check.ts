@@ -1,13 +1,12 @@
-import { chart } from './chart.ts';
-import type { Answer, Drawing, Output, Refusal, Values, WorkingLine } from './contract.ts';
+import type { Found, FoundChart, Output, Refusal, Values } from './contract.ts';
 import { reader, refusal } from './field-values.ts';
-import { printer } from './print-figure.ts';
+import type { Figures } from './holes.ts';
+import type { wrong } from './speed-check-says.ts';
 import type { Point } from './svg.ts';
 import { type Computed, spread } from './uncertainty.ts';
-import { add, line, minus, num, over, sign, times } from './working.ts';
 
-const kmh = printer('speed', 'km/h');
-const percent = printer('share', '%');
+/** What a speedometer may show beyond a tenth more; m/s. */
+const MARGIN = 4 / 3.6;
 
 /**
  * The most that a new vehicle's speedometer may show at a true speed; it may never show less than that. m/s.
@@ -15,7 +14,7 @@ const percent = printer('share', '%');
  * @example
  * mostShown(10) // => 12.1111 m/s
  */
-export const mostShown = (speed_ms: number): number => 1.1 * speed_ms + 4 / 3.6;
+export const mostShown = (speed_ms: number): number => 1.1 * speed_ms + MARGIN;
 
 function compute(values: Values): Computed {
   const v = reader(values);
@@ -43,146 +42,85 @@ function side(o: Output | undefined): 'above' | 'below' | 'open' | undefined {
   return low > 0 ? 'above' : high < 0 ? 'below' : low < -1e-9 ? 'open' : 'above';
 }
 
+/** Where the reading lies between right and the most allowed. */
 function verdict(out: Record<string, Output>): string | undefined {
   const [off, room] = [side(out['off']), side(out['room'])];
   if (!off || !room) return undefined;
-  if (off === 'below')
-    return 'It reads low: the vehicle is faster than it shows. UN Regulation No. 39 allows that at no speed.';
-  if (room === 'below')
-    return 'It reads higher than UN Regulation No. 39 allows a new vehicle at this speed.';
-  if (off === 'open' || room === 'open')
-    return 'The ± of this run is too wide to tell which side of the limit it lies: take a longer distance.';
-  return 'At this speed it lies where UN Regulation No. 39 puts a new vehicle’s. Old vehicles have rules of their own.';
+  if (off === 'below') return 'low';
+  if (room === 'below') return 'high';
+  return off === 'open' || room === 'open' ? 'open' : 'within';
 }
 
-function notes(values: Values, out: Record<string, Output>): string[] {
-  const v = reader(values);
-  const o = out['speed'];
-  const [dt, dd] = (['time', 'distance'] as const).map((name) => {
-    const value = values[name];
-    return typeof value === 'object' && 'si' in value ? (value.pm ?? 0) / value.si : 0;
-  });
-  const said = [
-    verdict(out),
-    out['off'] &&
-      'One run says what it shows at one speed. A needle may be right at 30 and wrong at 60: take three speeds, both ways.',
-    dt && dt > (dd ?? 0) && o?.pm
-      ? `The stopwatch is the larger doubt: twice the distance at the same speed halves its share.`
-      : '',
-    !o?.pm && 'Give the time a ± of 0.3 s or more for the thumb, and the distance its own.',
-    v('odoShown') > 0 &&
-      `The odometer counts ${percent(Math.abs(out['odoShare']?.si ?? 0))} too ${(out['odoShare']?.si ?? 0) < 0 ? 'little' : 'much'}: multiply what it shows by ${printer('count', 'n', 4)(out['factor'])}.`,
-  ];
-  return said.filter((note): note is string => Boolean(note));
+/** A field's ± as a share of its figure. */
+function shareOf(values: Values, name: string): number {
+  const value = values[name];
+  return typeof value === 'object' && 'si' in value ? (value.pm ?? 0) / value.si : 0;
 }
 
-function working(values: Values, out: Record<string, Output>): WorkingLine[] {
-  const v = reader(values);
-  const speed = sign('v', out['speed']?.si ?? 0, 'speed', 'km/h');
-  const lines: WorkingLine[] = [];
-  if (out['speed'])
-    lines.push(
-      line(
-        'True speed',
-        speed,
-        over(sign('d', v('distance'), 'length', 'm'), sign('t', v('time'), 'time', 's')),
-      ),
-      line(
-        'The most that may be shown',
-        sign('V_max', mostShown(speed.si), 'speed', 'km/h'),
-        add(times(num(1.1), speed), num(4 / 3.6, '4\u00a0km/h')),
-      ),
-    );
-  if (out['off'])
-    lines.push(
-      line(
-        'Shown too high',
-        sign('e', out['off'].si, 'speed', 'km/h', 3),
-        minus(sign('V', v('indicated'), 'speed', 'km/h'), speed),
-      ),
-    );
-  if (out['factor'])
-    lines.push(
-      line(
-        'Odometer’s factor',
-        sign('k', out['factor'].si, 'count', 'n'),
-        over(sign('D', v('odoTrue'), 'length', 'km'), sign('D_o', v('odoShown'), 'length', 'km')),
-      ),
-    );
-  return lines;
+function said(values: Values, out: Record<string, Output>): Figures {
+  const sure = !out['speed']?.pm;
+  const odoShare = out['odoShare']?.si ?? Number.NaN;
+  return {
+    side: verdict(out),
+    watch: !sure && shareOf(values, 'time') > shareOf(values, 'distance'),
+    sure,
+    odoBy: Math.abs(odoShare),
+    counts: odoShare < 0 ? 'little' : 'much',
+  };
 }
 
-function picture(values: Values, out: Record<string, Output>): Drawing[] {
-  const v = reader(values);
+function picture(values: Values, out: Record<string, Output>): FoundChart | undefined {
   const at = (out['speed']?.si ?? Number.NaN) * 3.6;
-  if (!(at > 0)) return [];
-  const shown = v('indicated', 0) * 3.6;
+  if (!(at > 0)) return undefined;
+  const shown = reader(values)('indicated', 0) * 3.6;
   const most = Math.max(at, shown) * 1.4;
   const upper = (x: number): Point => [x, 1.1 * x + 4];
-  return [
-    chart({
-      name: 'band',
-      title: 'Shown against true speed',
-      desc: `The lower line is right, the upper the most that UN Regulation No. 39 allows${shown > 0 ? `; this run stands at ${kmh(at / 3.6)} true, ${kmh(shown / 3.6)} shown` : ''}.`,
-      x: { label: 'true, km/h', max: most },
-      y: { label: 'shown, km/h', max: 1.1 * most + 4 },
-      curves: [
-        {
-          points: [
-            [0, 0],
-            [most, most],
-          ],
-          label: 'right',
-        },
-        { points: [upper(0), upper(most)], label: 'the most', labelAt: upper(most * 0.75), dash: '5 3' },
-      ],
-      marks: shown > 0 ? [{ at: [at, shown], label: kmh(shown / 3.6) }] : [],
-    }),
-  ];
+  return {
+    x: { max: most },
+    y: { max: 1.1 * most + 4 },
+    curves: [
+      {
+        points: [
+          [0, 0],
+          [most, most],
+        ],
+        label: 'right',
+      },
+      { points: [upper(0), upper(most)], label: 'the most', labelAt: upper(most * 0.75), dash: '5 3' },
+    ],
+    marks: shown > 0 ? [{ at: [at, shown] }] : [],
+  };
 }
 
 /**
  * True speed over a measured distance, the speedometer's error against it, and the odometer's factor.
- * @returns refusals in plain words; ± carried to every output
+ * @returns refusals; ± carried to every output
  */
-export function solve(values: Values): Answer | Refusal {
+export function solve(values: Values): Found | Refusal {
   const v = reader(values);
   const [ride, odo] = [v('distance') > 0 || v('time') > 0, v('odoTrue') > 0 || v('odoShown') > 0];
-  const speed = v('distance') / v('time');
+  const [shown, speed] = [v('indicated'), v('distance') / v('time')];
   const factor = v('odoTrue') / v('odoShown');
-  const needs = (on: boolean, name: string) => on && !(v(name) > 0) && 'This is needed as well.';
-  const refused = refusal({
-    distance:
-      !ride && !odo
-        ? 'Give a distance and its time, or two distances for the odometer.'
-        : needs(ride, 'distance'),
-    time:
-      needs(ride, 'time') ||
-      (speed > 70 &&
-        `That would be ${kmh(speed)}: check the time, and whether the distance is in m, km or miles.`) ||
-      (speed < 0.5 &&
-        `That would be ${kmh(speed)}, slower than walking: check metres against kilometres, seconds against minutes.`),
-    indicated:
-      v('indicated') > 0 &&
-      (Number.isNaN(speed)
-        ? 'To check it, a distance and its time are needed.'
-        : (v('indicated') > 2 * speed || v('indicated') < speed / 2) &&
-          `It shows ${kmh(v('indicated'))} at a true ${kmh(speed)}: km/h against mph, or a wrong distance?`),
-    odoTrue: needs(odo, 'odoTrue'),
-    odoShown:
-      needs(odo, 'odoShown') ||
-      ((factor > 1.5 || factor < 0.67) &&
-        `The two differ by a factor of ${printer('count', 'n')(factor)}; a mile is 1.609 km.`),
-    reading: v('reading') > 0 && !odo && 'Give the two distances that compare the odometer first.',
-  });
+  const needs = (on: boolean, name: string) => on && !(v(name) > 0) && 'needed';
+  const refused = refusal<keyof typeof wrong>(
+    {
+      distance: !ride && !odo ? 'nothing' : needs(ride, 'distance'),
+      time: needs(ride, 'time') || (speed > 70 && 'fast') || (speed < 0.5 && 'slow'),
+      indicated:
+        shown > 0 &&
+        (Number.isNaN(speed) ? 'noRide' : (shown > 2 * speed || shown < speed / 2) && 'unlikely'),
+      odoTrue: needs(odo, 'odoTrue'),
+      odoShown: needs(odo, 'odoShown') || ((factor > 1.5 || factor < 0.67) && 'factor'),
+      reading: v('reading') > 0 && !odo && 'noOdometer',
+    },
+    { speed, factor },
+  );
   if (refused) return refused;
   const outputs = spread(compute, values);
   return {
     ok: true,
     outputs,
-    working: working(values, outputs),
-    tables: [],
-    notes: notes(values, outputs),
-    drawings: picture(values, outputs),
+    figures: said(values, outputs),
+    shown: { band: picture(values, outputs) },
   };
 }

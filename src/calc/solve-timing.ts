@@ -1,6 +1,6 @@
-import type { Answer, AnswerTable, Output, Refusal, Values } from './contract.ts';
+import type { Found, Output, Refusal, Values } from './contract.ts';
 import { byFirst, reader, refusal, rowsOf, textOf } from './field-values.ts';
-import { printer } from './print-figure.ts';
+import type { Figures } from './holes.ts';
 import {
   angleAt,
   pistonStroke,
@@ -10,18 +10,17 @@ import {
   travelAt,
   upstroke,
 } from './slider-crank.ts';
-import { advanceChart, crankDrawing, travelChart } from './timing-drawings.ts';
-import { timingWorking } from './timing-working.ts';
+import { advanceChart, crankPlaces, travelChart } from './timing-places.ts';
+import type { wrong } from './timing-says.ts';
 import { type Computed, spread } from './uncertainty.ts';
+
+type Wrong = keyof typeof wrong;
 
 const TURN = 2 * Math.PI;
 /** The step that the question "how closely" is asked with. */
 const TENTH = 1e-4;
 /** What a hundredths dial and its fixing are good for at best, near the top. */
 const DIAL_DOUBT = 2e-5;
-
-const mm = printer('length', 'mm');
-const deg = printer('angle', 'deg');
 
 function crankOf(values: Values): SliderCrank {
   const v = reader(values);
@@ -118,107 +117,103 @@ function refuse(values: Values): Refusal | undefined {
   const known = knownOf(values);
   const phases = rowsOf(values, 'phase').length;
   const others = v('cylinders', 1) - 1;
-  const geometry = refusal({
-    stroke: !(r > 0) && 'The stroke is needed: twice the crank radius.',
-    rod: !(l > r) && 'The rod must be longer than half the stroke.',
-    offset: l > r && Math.abs(e) >= l - r && 'The offset must be smaller than the rod less half the stroke.',
-    crown:
-      v('slant', 0) > 0 &&
-      textOf(values, 'crown') === 'domed' &&
-      'On a domed crown a slanted gauge does not tell the travel: its tip moves over the dome. Measure straight down the bore, or use a degree disc.',
-    rim:
-      !has('rim') &&
-      (known === 'arc' || has('marks')) &&
-      'The diameter of the rim is needed for its degrees.',
-    dial:
-      known === 'turns' &&
-      !(v('dial') > 0) &&
-      'The travel of one dial turn is needed, such as 0.1 in or 1 mm.',
-    disc: has('marks') && has('disc') && 'Give the marks along the rim or in degrees, not both.',
-    phase:
-      others > 0 &&
-      phases > 0 &&
-      phases !== others &&
-      `Give one error for each cylinder after the first: ${others}, not ${phases}.`,
-  });
+  const geometry = refusal<Wrong>(
+    {
+      stroke: !(r > 0) && 'stroke',
+      rod: !(l > r) && 'rod',
+      offset: l > r && Math.abs(e) >= l - r && 'offset',
+      crown: v('slant', 0) > 0 && textOf(values, 'crown') === 'domed' && 'crown',
+      rim: !has('rim') && (known === 'arc' || has('marks')) && 'rim',
+      dial: known === 'turns' && !(v('dial') > 0) && 'dial',
+      disc: has('marks') && has('disc') && 'disc',
+      phase: others > 0 && phases > 0 && phases !== others && 'phase',
+    },
+    { others, phases },
+  );
   if (geometry) return geometry;
-  const whole = pistonStroke(engine);
-  const bottom = upstroke(engine);
-  return refusal({
-    [known === 'turns' ? 'reading' : known]:
-      known === 'travel' || known === 'turns'
-        ? knownTravel(values) > whole && `The piston travels only ${mm(whole)} in all.`
-        : knownAngle(values, engine) + Math.max(0, ...phasesOf(values)) > bottom &&
-          `That is past bottom dead centre, which lies ${deg(bottom)} before the top.`,
-    [has('disc') ? 'disc' : 'marks']:
-      between(values) >= Math.PI &&
-      'The marks must be less than half a turn apart: the stop stands near the top.',
-  });
+  const [whole, bottom] = [pistonStroke(engine), upstroke(engine)];
+  const byTravel = known === 'travel' || known === 'turns';
+  return refusal<Wrong>(
+    {
+      [known === 'turns' ? 'reading' : known]: byTravel
+        ? knownTravel(values) > whole && 'travel'
+        : knownAngle(values, engine) + Math.max(0, ...phasesOf(values)) > bottom && 'bottom',
+      [has('disc') ? 'disc' : 'marks']: between(values) >= Math.PI && 'marks',
+    },
+    { whole, bottom },
+  );
 }
 
 const firingInterval = (values: Values): number =>
   ((textOf(values, 'strokes') === '4' ? 2 : 1) * TURN) / reader(values)('cylinders', 1);
 
-const headed = (...labels: string[]) => labels.map((label) => ({ label, numeric: true }));
-
-function tables(values: Values, curve: readonly number[][], out: Record<string, Output>): AnswerTable[] {
+function tables(
+  values: Values,
+  curve: readonly number[][],
+  out: Record<string, Output>,
+): Record<'speeds' | 'cylinders', Figures[]> {
   const engine = crankOf(values);
-  const found: AnswerTable[] = [];
   const rim = reader(values)('rim');
-  const round = (cell: string) => (rim > 0 ? [cell] : []);
-  if (curve.length)
-    found.push({
-      name: 'curve',
-      caption: 'Advance at each speed',
-      columns: headed('Speed', 'Advance', 'Travel', ...round('Along the rim'), 'Time before the top'),
-      rows: curve.map(([speed = 0, a = 0]) => [
-        printer('rotation', 'rpm', 4)(speed),
-        deg(a),
-        mm(travelAt(engine, a)),
-        ...round(mm((a * rim) / 2)),
-        printer('time', 'ms')(a / speed),
-      ]),
-    });
   const phases = phasesOf(values);
-  if (phases.length)
-    found.push({
-      name: 'cylinders',
-      caption: 'Each cylinder, before its own top dead centre',
-      columns: headed('Cylinder', 'Even firing at', 'Fires now at', 'travel', 'After resetting', 'travel'),
-      rows: [
-        ['advance', 'travel', 'reset', 'resetTravel'],
-        ...phases.map((_, i) => [
-          `angle${i + 2}`,
-          `travel${i + 2}`,
-          `resetangle${i + 2}`,
-          `resettravel${i + 2}`,
-        ]),
-      ].map((names, i) => [
-        String(i + 1),
-        deg(i * firingInterval(values)),
-        ...names.map((name, j) => (j % 2 ? mm : deg)(out[name])),
-      ]),
-    });
-  return found;
+  const cylinder = (i: number, names: readonly string[]): Figures => {
+    const [angle, travel, reset, resetTravel] = names.map((name) => out[name]);
+    return { cylinder: i + 1, even: i * firingInterval(values), angle, travel, reset, resetTravel };
+  };
+  return {
+    speeds: curve.map(([speed = 0, advance = 0]) => ({
+      speed,
+      advance,
+      travel: travelAt(engine, advance),
+      arc: (advance * rim) / 2,
+      time: advance / speed,
+    })),
+    cylinders: phases.length
+      ? [
+          cylinder(0, ['advance', 'travel', 'reset', 'resetTravel']),
+          ...phases.map((_, i) => {
+            const n = i + 2;
+            return cylinder(i + 1, [`angle${n}`, `travel${n}`, `resetangle${n}`, `resettravel${n}`]);
+          }),
+        ]
+      : [],
+  };
 }
 
-function notes(values: Values, out: Record<string, Output>): string[] {
+/** What the sentences and formulas say besides the outputs. */
+function said(values: Values, engine: SliderCrank, out: Record<string, Output>): Figures {
   const v = reader(values);
+  const si = (name: string) => out[name]?.si ?? Number.NaN;
+  const known = knownOf(values);
+  const { radius_m: r, rod_m: l, offset_m: e } = engine;
+  const [top, a] = [topAngle(engine), si('advance')];
+  const height = Math.sqrt((r + l) ** 2 - e ** 2) - si('travel');
+  const lean = Math.atan2(e, height);
   const cylinders = v('cylinders', 1);
-  const shift = out['stopShift']?.si;
-  const said = [
-    `How closely: 0.1 mm of travel is ${deg(out['perTenth'])} here. Near the top the piston hardly moves: 0.02 mm below it is already ${deg(out['nearTop'])}, so the last degrees, and top dead centre itself, cannot be set by travel. Use a positive stop.`,
-    v('rim') > 0 && `1 mm along the rim is ${deg(2e-3 / v('rim'))}.`,
-    shift !== undefined &&
-      (v('offset', 0)
-        ? `With the pin offset, true top dead centre lies ${deg(Math.abs(shift))} from half-way, towards the ${shift < 0 ? 'first' : 'second'} mark reached in the running direction.`
-        : 'Without pin offset true top dead centre lies half-way between the two marks.'),
-    cylinders > 1 &&
-      `${cylinders} cylinders fire every ${deg(firingInterval(values))} of crank if evenly spaced; one fixed setting puts the others off by their phase error.`,
-    out['reset'] &&
-      `Set cylinder 1 to ${deg(out['reset'])}, ${mm(out['resetTravel'])} of travel: then no cylinder fires earlier than the figure.`,
-  ];
-  return said.filter((note) => typeof note === 'string');
+  const half = si('half');
+  return {
+    known,
+    by: known === 'advance' || known === 'arc' ? 'angle' : 'travel',
+    radius: r,
+    rod: l,
+    e,
+    offset: v('offset', 0),
+    toThrust: e < 0,
+    slant: v('slant', 0),
+    reading: v('reading', 0),
+    topAngle: top,
+    crank: top - a,
+    height,
+    line: Math.hypot(height, e),
+    lean,
+    fromLine: a - top + lean,
+    marksApart: 2 * half,
+    advances: si('lead'),
+    perMillimetre: v('rim') > 0 ? 2e-3 / v('rim') : undefined,
+    stopOff: Math.abs(si('stopShift')),
+    stopEarly: si('stopShift') < 0,
+    several: cylinders > 1 ? cylinders : undefined,
+    interval: firingInterval(values),
+  };
 }
 
 /** The same doubt about a figure that lies a known step away. */
@@ -229,9 +224,9 @@ function moveBy({ si, interval, ...rest }: Output, step: number): Output {
 
 /**
  * Spark timing from any one of travel, degrees, rim distance or dial turns to all the others.
- * @returns refusals in plain words for what the geometry does not allow; ± carried to every output
+ * @returns refusals for what the geometry does not allow; ± carried to every output
  */
-export function solve(values: Values): Answer | Refusal {
+export function solve(values: Values): Found | Refusal {
   const refused = refuse(values);
   if (refused) return refused;
   const outputs = spread(compute, values);
@@ -241,16 +236,18 @@ export function solve(values: Values): Answer | Refusal {
     outputs['leftOver'] = moveBy(gauge, -Math.floor(dialTurns.si + 1e-9) * reader(values)('dial'));
   const curve = rowsOf(values, 'curve').sort(byFirst);
   const engine = crankOf(values);
+  const rows = tables(values, curve, outputs);
   return {
     ok: true,
     outputs,
-    working: timingWorking(values, engine, outputs),
-    tables: tables(values, curve, outputs),
-    notes: notes(values, outputs),
-    drawings: [
-      crankDrawing(values, engine, outputs),
-      travelChart(engine, outputs),
-      ...(curve.length > 1 ? [advanceChart(curve)] : []),
-    ],
+    figures: said(values, engine, outputs),
+    lists: { rows: rows.speeds },
+    shown: {
+      speeds: { rows: rows.speeds },
+      cylinders: { rows: rows.cylinders },
+      crank: crankPlaces(engine, outputs),
+      travel: travelChart(engine, outputs),
+      curve: curve.length > 1 ? advanceChart(curve) : undefined,
+    },
   };
 }

@@ -9,28 +9,35 @@ export const WIDTH = 340;
 
 export type Point = readonly [number, number];
 
+/** A place on a drawing, or the hole for one (holes.ts). */
+export type Place = number | string;
+
 /** A coordinate to 0.1, without "-0". */
-export const r1 = (x: number): string => String(Math.round(x * 10) / 10 || 0);
+export const r1 = (x: Place): string => (typeof x === 'string' ? x : String(Math.round(x * 10) / 10 || 0));
 
 /** A text as it may stand in markup, between tags and in an attribute alike. */
 export const escaped = (text: string) =>
   text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/"/g, '&quot;');
 
 /** Lettering; `anchor` is start, middle or end. On a rim of the page's own colour, so that a line behind does not strike it out. */
-export const lettering = (x: number, y: number, text: string, anchor = 'start'): string =>
+export const lettering = (x: Place, y: Place, text: string, anchor = 'start'): string =>
   `<text class="calc-label" x="${r1(x)}" y="${r1(y)}" text-anchor="${anchor}" fill="currentColor" stroke="Canvas" stroke-width="3" paint-order="stroke">${escaped(text)}</text>`;
 
 /** A path; `more` are attributes as text, such as a dash or a width. */
 export const path = (d: string, more = ''): string =>
   `<path d="${d}" fill="none" stroke="currentColor" ${more}/>`;
 
-export const polyline = (points: readonly Point[], more = ''): string =>
-  path(`M${points.map(([x, y]) => `${r1(x)} ${r1(y)}`).join('L')}`, more);
+/** Straight from point to point, as a path's data. */
+export const polyPath = (points: readonly (readonly [Place, Place])[]): string =>
+  `M${points.map(([x, y]) => `${r1(x)} ${r1(y)}`).join('L')}`;
+
+export const polyline = (points: readonly (readonly [Place, Place])[], more = ''): string =>
+  path(polyPath(points), more);
 
 /** A shape filled with the line's colour. */
 export const solid = (d: string): string => `<path d="${d}" fill="currentColor"/>`;
 
-export const circle = (cx: number, cy: number, r: number, fill = 'none'): string =>
+export const circle = (cx: Place, cy: Place, r: number, fill = 'none'): string =>
   `<circle cx="${r1(cx)}" cy="${r1(cy)}" r="${r1(r)}" fill="${fill}" stroke="currentColor"/>`;
 
 /** The whole drawing; title and description are for those who cannot see it. */

@@ -1,4 +1,4 @@
-import type { Figure, Output, Value, Values } from './contract.ts';
+import type { Figure, Output, Values } from './contract.ts';
 
 export type Computed = Readonly<Record<string, number | undefined>>;
 
@@ -8,9 +8,6 @@ const LINEAR = 0.1;
 /** Below this share of a figure a difference is arithmetic noise. */
 const NOISE = 1e-12;
 
-const isTable = (value: Value): value is readonly (readonly Figure[])[] =>
-  typeof value === 'object' && !('si' in value);
-
 /**
  * Every way to move one doubtful input by its ±, up and down. The cells of one column of a table move together, since one
  * instrument read them.
@@ -18,23 +15,16 @@ const isTable = (value: Value): value is readonly (readonly Figure[])[] =>
 function moved(values: Values): [Values, Values][] {
   const pairs: [Values, Values][] = [];
   for (const [name, value] of Object.entries(values)) {
-    if (value === undefined || typeof value === 'string') continue;
-    const shift = (moves: (sign: number) => Value) => {
-      pairs.push([
-        { ...values, [name]: moves(1) },
-        { ...values, [name]: moves(-1) },
-      ]);
-    };
-    if (!isTable(value)) {
-      const { si, pm } = value;
-      if (pm) shift((sign) => ({ si: si + sign * pm }));
-      continue;
+    if (typeof value !== 'object') continue;
+    const table: readonly (readonly Figure[])[] = 'si' in value ? [[value]] : value;
+    for (const j of table[0]?.keys() ?? []) {
+      if (!table.some((row) => row[j]?.pm)) continue;
+      const shifted = (sign: number): Values => {
+        const rows = table.map((row) => row.map((f, k) => (k === j ? { si: f.si + sign * (f.pm ?? 0) } : f)));
+        return { ...values, [name]: 'si' in value ? rows[0]?.[0] : rows };
+      };
+      pairs.push([shifted(1), shifted(-1)]);
     }
-    for (const j of (value[0] ?? []).keys())
-      if (value.some((row) => row[j]?.pm))
-        shift((sign) =>
-          value.map((row) => row.map((f, k) => (k === j ? { si: f.si + sign * (f.pm ?? 0) } : f))),
-        );
   }
   return pairs;
 }

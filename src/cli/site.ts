@@ -9,8 +9,8 @@ import { fileURLToPath } from 'node:url';
 import sitemap from '@astrojs/sitemap';
 import type { AstroIntegration } from 'astro';
 import type { Plugin } from 'vite';
-import { calculatorModules } from '../components/calculator/solves-module.ts';
-import { scriptsOfSheets, wordsOfScripts } from '../components/calculator/words-of-scripts.ts';
+import { calculatorModules, scriptsOfSheets } from '../components/calculator/solves-module.ts';
+import { tablesOfScripts } from '../components/calculator/tables-of-scripts.ts';
 import { type DerivedPhotos, derivePhotos, type Original, photoFile } from '../photos/derive.ts';
 import { setPhotoSets } from '../photos/set.ts';
 import { setCurrentSeries } from '../record/current.ts';
@@ -153,7 +153,7 @@ export function oilway({ content }: SiteOptions): AstroIntegration {
           vite: {
             // Few and small scripts: a list of what to fetch ahead would be a tenth of them.
             environments: { client: { build: scriptsOfSheets } },
-            plugins: [chapterPages, calculatorModules(), wordsOfScripts()],
+            plugins: [chapterPages, calculatorModules(), tablesOfScripts()],
           },
         });
       },

@@ -11,22 +11,18 @@ const copy = mkdtempSync(join(tmpdir(), 'oilway-calculator-'));
 afterAll(() => rmSync(copy, { recursive: true, force: true }));
 
 /** A whole calculator as its author would write it. */
-const DISPLACEMENT = `import type { Answer, Calculator, Refusal, Values } from './contract.ts';
+const DISPLACEMENT = `import type { Found, Values } from './contract.ts';
+import { told } from './declare.ts';
 import { reader } from './field-values.ts';
+import { lines } from './says.ts';
 import { spread } from './uncertainty.ts';
-import { line, num, over, power, sign, times } from './working.ts';
 
-export function solve(values: Values): Answer | Refusal {
-  const get = reader(values);
+export function solve(values: Values): Found {
   const outputs = spread((v) => {
     const of = reader(v);
     return { swept: (Math.PI / 4) * of('bore') ** 2 * of('stroke') * of('cylinders') };
   }, values);
-  const length = (name: string, key: string) => sign(name, get(key), 'length', 'mm');
-  const V = sign('V', outputs['swept']?.si ?? 0, 'volume', 'cm3');
-  const z = sign('z', get('cylinders'), 'count', 'n', 1);
-  const formula = times(over(num(Math.PI, 'π'), 4), power(length('d', 'bore'), 2), length('s', 'stroke'), z);
-  return { ok: true, outputs, working: [line('Swept volume', V, formula)], tables: [], notes: [], drawings: [] };
+  return { ok: true, outputs };
 }
 
 const HEYWOOD = 'π/4 × bore² × stroke × cylinders: J. B. Heywood, Internal Combustion Engine Fundamentals, 1988, eq. 2.4';
@@ -42,7 +38,7 @@ const swept = (bore: number, stroke: number, cylinders: number, expected: number
   mark: 'derived' as const,
 });
 
-export const displacement: Calculator = {
+export const displacement = told({
   id: 'displacement',
   component: 'Displacement',
   title: 'Displacement',
@@ -58,8 +54,13 @@ export const displacement: Calculator = {
   hazards: [],
   sources: [HEYWOOD],
   checks: [swept(54, 54, 1, 123.672), swept(72, 61, 2, 496.723), swept(47, 44, 1, 76.338), swept(68, 68.5, 2, 497.54), swept(54, 58, 2, 265.665)],
-  solve,
-};
+  says: {
+    lines: lines(
+      { V: ['swept', 'volume', 'cm3'], d: ['bore', 'length', 'mm'], s: ['stroke', 'length', 'mm'], z: ['cylinders', 'count', 'n', 1] },
+      [['Swept volume', 'V = π/4 d^2 s z']],
+    ),
+  },
+}, solve);
 `;
 
 test('another calculator takes one file and one line of contents.ts: it is listed, typed and checked', () => {
@@ -77,7 +78,6 @@ test('another calculator takes one file and one line of contents.ts: it is liste
     import { calculators } from './calc/index.ts';
     import { readValues } from './calc/read-values.ts';
     import { printOutput } from './calc/print-figure.ts';
-    import { workingText } from './calc/working.ts';
     import { fromSi } from './calc/units.ts';
     const found = calculators.find((c) => c.component === 'Displacement');
     const wrong = found.checks.filter((check) => {
@@ -86,7 +86,7 @@ test('another calculator takes one file and one line of contents.ts: it is liste
     });
     const answer = found.solve(readValues(found, { bore: '54 ± 0.1 mm' }, { 'engine.stroke': '58 mm' }).values);
     console.log(JSON.stringify({ ids: calculators.map((c) => c.id).sort(), wrong: wrong.map((c) => c.id),
-      printed: printOutput(found.outputs[0], answer.outputs.swept)[0], working: workingText(answer.working[0]) }));`;
+      printed: printOutput(found.outputs[0], answer.outputs.swept)[0], working: answer.parts.working.replace(/<[^>]*>/g, '') }));`;
   writeFileSync(join(copy, 'run.ts'), program);
   const said = JSON.parse(
     execFileSync(process.execPath, [join(copy, 'run.ts')], { encoding: 'utf8' }).replace(
@@ -98,7 +98,7 @@ test('another calculator takes one file and one line of contents.ts: it is liste
     ids: [...calculators.map((c) => c.id), 'displacement'].sort(),
     wrong: [],
     printed: '266 ± 1 cm³',
-    working: 'V = π / 4 × d^2 × s × z = π / 4 × (54.00 mm)^2 × 58.00 mm × 2 = 265.7 cm³',
+    working: 'Swept volumeV=π4\u2062d2\u2062s\u2062z =π4×(54.00 mm)2×58.00 mm×2 =265.7 cm³',
   });
 
   const settings = {

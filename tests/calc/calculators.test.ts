@@ -1,32 +1,25 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Answer, Refusal } from '../../src/calc/contract.ts';
+import type { Answer } from '../../src/calc/answer.ts';
+import type { Refusal } from '../../src/calc/contract.ts';
 import { calculators } from '../../src/calc/index.ts';
 import { readValues } from '../../src/calc/read-values.ts';
 import { fromSi, type Quantity, toSi, type UnitId } from '../../src/calc/units.ts';
+import { answerOf, drawingsOf, notesOf, said, tablesOf } from './answers.ts';
 
 const solved = (id: string, given: Record<string, string>): Answer | Refusal => {
   const found = calculators.find((c) => c.id === id);
   if (!found) throw new Error(`no ${id}`);
   return found.solve(readValues(found, given, {}, false).values);
 };
-const answered = (id: string, given: Record<string, string>): Answer => {
-  const answer = solved(id, given);
-  if (!answer.ok) throw new Error(answer.errors.map((e) => `${e.field}: ${e.message}`).join('\n'));
-  return answer;
-};
+const answered = (id: string, given: Record<string, string>): Answer => answerOf(solved(id, given));
 const output = (id: string, given: Record<string, string>, name: string, quantity: Quantity, unit: UnitId) =>
   fromSi(answered(id, given).outputs[name]?.si ?? Number.NaN, quantity, unit);
 const refusals = (id: string, given: Record<string, string>) => {
   const answer = solved(id, given);
-  return answer.ok
-    ? []
-    : answer.errors.map((e) => `${e.field}: ${e.message.replace(/[\u00a0\u202f]/g, ' ')}`);
+  return answer.ok ? [] : answer.errors.map((e) => said(`${e.field}: ${e.message}`));
 };
-const notes = (id: string, given: Record<string, string>) =>
-  answered(id, given)
-    .notes.join('\n')
-    .replace(/[\u00a0\u202f]/g, ' ');
+const notes = (id: string, given: Record<string, string>) => notesOf(answered(id, given)).join('\n');
 
 const ENGINE = { stroke: '58 mm', rod: '115 mm' };
 
@@ -111,8 +104,9 @@ describe('timing', () => {
   test('a two-stroke twin fires every half turn; the second is off by the phase error', () => {
     const given = { ...ENGINE, advance: '24 deg', cylinders: '2', strokes: '2', phase: '1.6 deg' };
     expect(notes('timing', given)).toContain('2 cylinders fire every 180° of crank');
-    const { tables, outputs } = answered('timing', given);
-    expect(tables[0]?.rows.map((r) => [r[1], r[2], r[4]])).toEqual([
+    const answer = answered('timing', given);
+    const { outputs } = answer;
+    expect(tablesOf(answer)[0]?.rows.map((r) => [r[1], r[2], r[4]])).toEqual([
       ['0°', '24.0°', '22.4°'],
       ['180°', '25.6°', '24.0°'],
     ]);
@@ -138,13 +132,17 @@ describe('timing', () => {
     ).toBeCloseTo(4 / 3, 9));
 
   test('an advance curve is tabled in order of speed and drawn', () => {
-    const { tables, drawings } = answered('timing', {
+    const answer = answered('timing', {
       ...ENGINE,
       advance: '24 deg',
       curve: '4000 24; 1000 10',
     });
-    expect(tables[0]?.rows.map((r) => r[1])).toEqual(['10.0°', '24.0°']);
-    expect(drawings.map((d) => d.name)).toEqual(['crank', 'travel', 'curve']);
+    expect(tablesOf(answer)[0]?.rows.map((r) => r[1])).toEqual(['10.0°', '24.0°']);
+    expect(drawingsOf(answer).map((d) => d.title)).toEqual([
+      'Crank, piston and rim at the firing point',
+      'Piston travel before top dead centre',
+      'Advance against engine speed',
+    ]);
   });
 
   test('what geometry forbids is said', () => {
@@ -258,9 +256,11 @@ describe('premix', () => {
   });
 
   test('the wall table names both gallons apart', () => {
-    const wall = answered('premix', { ratio: '20:1', fuel: '5 L' }).tables.find((t) => t.name === 'wall');
-    expect(wall?.rows.map((r) => (r[0] ?? '').replace(/\u00a0/g, ' '))).toContain('1 imp gal');
-    expect(wall?.rows.map((r) => (r[0] ?? '').replace(/\u00a0/g, ' '))).toContain('1 US gal');
+    const wall = tablesOf(answered('premix', { ratio: '20:1', fuel: '5 L' })).find((t) =>
+      t.caption.includes('wall'),
+    );
+    expect(wall?.rows.map((r) => r[0])).toContain('1 imp gal');
+    expect(wall?.rows.map((r) => r[0])).toContain('1 US gal');
   });
 });
 
@@ -295,7 +295,7 @@ describe('gearing', () => {
   test('a tooth more on the gearbox gives 16/15 of the speed', () => {
     const { outputs } = answered('gearing', { ...DRIVE, sprocket2: '16' });
     expect((outputs['per10002']?.si ?? 0) / (outputs['per1000']?.si ?? 1)).toBeCloseTo(16 / 15, 12);
-    expect(answered('gearing', { ...DRIVE, sprocket2: '16' }).tables.map((t) => t.caption)).toEqual([
+    expect(tablesOf(answered('gearing', { ...DRIVE, sprocket2: '16' })).map((t) => t.caption)).toEqual([
       'This set-up',
       'The other set-up',
     ]);

@@ -1,15 +1,21 @@
 import { describe, expect, test } from 'vitest';
+import { figuresOf } from '../../src/calc/answer.ts';
 import type { Term } from '../../src/calc/contract.ts';
+import { type Figures, filled } from '../../src/calc/holes.ts';
 import { calculators } from '../../src/calc/index.ts';
 import { printOutput } from '../../src/calc/print-figure.ts';
 import { readValues } from '../../src/calc/read-values.ts';
 import { fromSi } from '../../src/calc/units.ts';
-import { workingMathml, workingText } from '../../src/calc/working.ts';
+import { workingMathml } from '../../src/calc/working.ts';
+import { answerOf, drawingsOf, linesOf, said } from './answers.ts';
 
 /** Works a formula out again from the figures its symbols stand for. */
-function workOut(term: Term): number {
-  if (term.k !== 'op') return term.si;
-  const [a = Number.NaN, ...rest] = term.args.map(workOut);
+function workOut(term: Term, figures: Figures): number {
+  if (term.k !== 'op') {
+    const x = term.of === undefined ? term.si : figures[term.of];
+    return typeof x === 'object' ? x.si : Number(x);
+  }
+  const [a = Number.NaN, ...rest] = term.args.map((arg) => workOut(arg, figures));
   const [b = Number.NaN] = rest;
   switch (term.op) {
     case '+':
@@ -49,15 +55,27 @@ describe.each(calculators.map((c) => [c.title, c] as const))('%s', (_, calculato
   });
 
   test('every formula of the working gives its result when worked out again', () => {
-    for (const check of calculator.checks) {
-      const answer = calculator.solve(readValues(calculator, check.given, {}, false).values);
-      if (!answer.ok) continue;
-      for (const line of answer.working) {
-        const scale = Math.max(Math.abs(line.is.si), 1e-9);
-        expect(Math.abs(workOut(line.formula) - line.is.si) / scale, workingText(line)).toBeLessThan(1e-6);
-        expect(workingMathml(line)).not.toMatch(/NaN|Infinity|undefined/);
+    const worked = new Set<string>();
+    const cases = [...calculator.checks.map(({ given }) => [given, false] as const), [{}, true] as const];
+    for (const [given, starts] of cases) {
+      const { values } = readValues(calculator, given, {}, starts);
+      const found = calculator.finds(values);
+      if (!found.ok) continue;
+      const figures = figuresOf(values, found);
+      for (const line of calculator.says.lines ?? []) {
+        const mathml = filled(`${line.when ?? ''}${workingMathml(line)}`, figures);
+        if (mathml === '') continue;
+        const result = workOut(line.is, figures);
+        const scale = Math.max(Math.abs(result), 1e-9);
+        expect(Math.abs(workOut(line.formula, figures) - result) / scale, said(mathml)).toBeLessThan(1e-6);
+        expect(mathml).not.toMatch(/NaN|Infinity|undefined|[{}]/);
+        worked.add(line.says);
       }
+      expect(linesOf(answerOf(calculator.solve(values))).length).toBeLessThanOrEqual(
+        calculator.says.lines?.length ?? 0,
+      );
     }
+    expect(worked.size).toBeGreaterThan(0);
   });
 
   test('the start values give an answer, and every printed figure is one', () => {
@@ -71,7 +89,7 @@ describe.each(calculators.map((c) => [c.title, c] as const))('%s', (_, calculato
       for (const text of printOutput(field, answer.outputs[field.name] ?? { si: Number.NaN }))
         expect(text, field.name).toMatch(/^(?!.*(NaN|Infinity)).*\d/);
     expect(JSON.stringify(answer)).not.toMatch(/NaN|Infinity|undefined|null/);
-    for (const { svg } of answer.drawings) expect(svg).not.toMatch(/style=|<style|NaN|undefined|Infinity/);
+    for (const { svg } of drawingsOf(answer)) expect(svg).not.toMatch(/style=|<style|NaN|undefined|Infinity/);
   });
 
   test('fields that a choice hides name an option of that choice, and machine paths are paths', () => {

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { portTiming } from '../../src/calc/port-timing.ts';
 import { asked } from './answers.ts';
 
-const { answered, notes, output, refusals, typed } = asked(portTiming);
+const { drawings, notes, output, refusals, typed } = asked(portTiming);
 const ENGINE = { stroke: '58 mm', rod: '115 mm', inletBy: 'none' };
 
 describe('port timing', () => {
@@ -94,7 +94,7 @@ describe('port timing', () => {
     ]));
 
   test('the circle is drawn and says each port', () => {
-    const [drawn] = answered({ ...ENGINE, exhaust: '38 mm', transfer: '46 mm' }).drawings;
+    const [drawn] = drawings({ ...ENGINE, exhaust: '38 mm', transfer: '46 mm' });
     expect(drawn?.desc).toContain('exhaust');
     expect(drawn?.desc).not.toContain('inlet');
     expect(notes({ ...ENGINE, exhaust: '38 mm' })).toContain('trapped over 38.0 mm');

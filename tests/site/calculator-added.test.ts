@@ -23,25 +23,17 @@ const copy = mkdtempSync(join(tmpdir(), 'oilway-house-'));
 afterAll(() => rmSync(copy, { recursive: true, force: true }));
 
 /** Mean piston speed: twice the stroke in each turn. */
-const PISTON_SPEED = `import type { Answer, Calculator, Figure, Values } from './contract.ts';
-import { line, num, sign, times } from './working.ts';
+const PISTON_SPEED = `import type { Figure, Found, Values } from './contract.ts';
+import { told } from './declare.ts';
+import { lines } from './says.ts';
 
-export function solve(values: Values): Answer {
+export function solve(values: Values): Found {
   const stroke = (values['stroke'] as Figure).si;
   const speed = (values['speed'] as Figure).si / (2 * Math.PI);
-  const mean = 2 * stroke * speed;
-  const formula = times(num(2), sign('s', stroke, 'length', 'mm'), sign('n', speed * 2 * Math.PI, 'rotation', 'rpm'));
-  return {
-    ok: true,
-    outputs: { mean: { si: mean } },
-    working: [line('Mean piston speed', sign('c_m', mean, 'speed', 'm/s'), formula)],
-    tables: [],
-    notes: ['Mean over the stroke; the greatest is about 1.6 times as high.'],
-    drawings: [],
-  };
+  return { ok: true, outputs: { mean: { si: 2 * stroke * speed } } };
 }
 
-export const pistonSpeed: Calculator = {
+export const pistonSpeed = told({
   id: 'piston-speed',
   component: 'PistonSpeed',
   title: 'Piston speed',
@@ -56,8 +48,14 @@ export const pistonSpeed: Calculator = {
   hazards: [],
   sources: ['Twice the stroke in each turn: exact geometry.'],
   checks: [],
-  solve,
-};
+  says: {
+    notes: ['Mean over the stroke; the greatest is about 1.6 times as high.'],
+    lines: lines(
+      { c_m: ['mean', 'speed', 'm/s'], s: ['stroke', 'length', 'mm'], n: ['speed', 'rotation', 'rpm'] },
+      [['Mean piston speed', 'c_m = 2 s n']],
+    ),
+  },
+}, solve);
 `;
 
 test('a calculator of one file and one line has its page, its place in a chapter and a sheet that solves', async () => {

@@ -1,11 +1,12 @@
 /** The sheets as they come from the server, and that a browser draws the same. */
 import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import axe from 'axe-core';
 import { describe, expect, test } from 'vitest';
+import * as unitTable from '../../src/calc/unit-table.ts';
 import { scriptBytes } from '../../src/cli/bench/keystroke.ts';
-import { BUILDS } from './built-site.ts';
+import { BUILDS, pagesOf } from './built-site.ts';
 import { names, site } from './calculator-sheets.ts';
 
 const PARTS = ['results', 'tables', 'drawings', 'notes', 'working'] as const;
@@ -154,7 +155,7 @@ describe('Scripts', () => {
   const [, { folder }] = BUILDS;
 
   test.each(names)(
-    '%s loads just the scripts that it is said to, until it has answered a figure',
+    '%s loads just the scripts that it is said to, and has them all before a button is pressed',
     async (_title, { id }) => {
       const { page, complaints } = await open(`calculators/${id}/`);
       const first = page.locator('.sheet input[inputmode]:visible').first();
@@ -178,9 +179,43 @@ describe('Scripts', () => {
     },
   );
 
-  /** Pull, gears and tyre together are the longest arithmetic of all; every other page keeps to 12 KB. */
-  const most = (id: string) => (id === 'hills' ? 12_400 : 12_288);
+  /** 12 KB, for a page's scripts in all. */
+  const MOST = 12_288;
   test.each(names)('%s loads no more of them than is allowed, compressed', (_title, { id }) => {
-    expect(scriptBytes(folder, `calculators/${id}`)).toBeLessThanOrEqual(most(id));
+    expect(scriptBytes(folder, `calculators/${id}`)).toBeLessThanOrEqual(MOST);
   });
+
+  test('no chapter of the demo that shows sheets loads more than that', () => {
+    const chapters = pagesOf(folder)
+      .filter(({ file, html }) => file.startsWith('chapters/') && html.includes('data-calculator='))
+      .map(({ file }) => dirname(file));
+    expect(chapters.length).toBeGreaterThan(3);
+    const bytes = chapters.map((chapter) => [chapter, scriptBytes(folder, chapter)] as const);
+    expect(bytes.filter(([, sum]) => sum > MOST)).toEqual([]);
+  });
+
+  test('two sheets of any calculators but the two of the drive line have room on one page', () => {
+    const others = names.map(([, { id }]) => id).filter((id) => id !== 'gearing' && id !== 'hills');
+    const form = Math.min(...others.map((id) => formBytes(folder, id)));
+    const sizes = others.map((id) => scriptBytes(folder, `calculators/${id}`) - form).sort((a, b) => b - a);
+    expect(form + (sizes[0] ?? 0) + (sizes[1] ?? 0)).toBeLessThanOrEqual(MOST);
+  });
+
+  test.each(names)(
+    'the page of %s carries every unit, and every table that its scripts look into',
+    async (_title, { id }) => {
+      const { page } = await open(`calculators/${id}/`, { javaScriptEnabled: false });
+      const tables = JSON.parse((await page.locator('[data-tables]').textContent()) ?? '{}');
+      expect(tables['unit-table']).toEqual(JSON.parse(JSON.stringify(unitTable)));
+      expect(Object.keys(tables)).toEqual(expect.arrayContaining(['reading-messages', 'sheet-messages']));
+      await page.context().close();
+    },
+  );
 });
+
+/** Of the script that every sheet of the page has in common. */
+function formBytes(folder: string, id: string): number {
+  const html = readFileSync(join(folder, 'calculators', id, 'index.html'), 'utf8');
+  const [, file = ''] = /<script[^>]*src="[^"]*\/_astro\/(sheet\.[^"]+\.js)"/.exec(html) ?? [];
+  return gzipSync(readFileSync(join(folder, '_astro', file)), { level: 9 }).length;
+}

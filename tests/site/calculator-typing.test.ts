@@ -1,7 +1,8 @@
 /** Types into every field of every calculator, wrong things included, and holds the page against `solve` itself. */
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import type { Answer, Calculator, Field } from '../../src/calc/contract.ts';
+import type { Answer } from '../../src/calc/answer.ts';
+import type { Calculator, Field } from '../../src/calc/contract.ts';
 import { printOutput } from '../../src/calc/print-figure.ts';
 import type { Texts } from '../../src/calc/read-values.ts';
 import { textOfParts } from '../../src/components/calculator/parts-of-text.ts';

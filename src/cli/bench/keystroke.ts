@@ -35,12 +35,28 @@ export async function pressKeys(folder: string, base: string): Promise<Keystroke
       await page.waitForSelector('.sheet[data-running]');
       const times = await page.evaluate(async (keys) => {
         const sheet = document.querySelector('.sheet') as HTMLElement;
-        // The first figure that takes a longer number without a change of meaning: 58 becomes 58.1 and 58.2.
-        const boxes = [...sheet.querySelectorAll<HTMLInputElement>('input[data-box="number"]')];
-        const box = boxes.find(
-          (one) => one.offsetParent && /^\d+(\.\d+)?$/.test(one.value),
-        ) as HTMLInputElement;
-        const was = box.value.includes('.') ? box.value : `${box.value}.`;
+        const press = (box: HTMLInputElement | HTMLTextAreaElement, text: string) => {
+          box.value = text;
+          box.dispatchEvent(new InputEvent('input', { bubbles: true }));
+        };
+        const refused = () => sheet.hasAttribute('data-stale');
+        // The first box whose last figure takes a longer number and is answered: 58 becomes 58.1 and 58.2.
+        const boxes = [
+          ...sheet.querySelectorAll<HTMLInputElement>('input[data-box="number"]:not(.written)'),
+          ...sheet.querySelectorAll<HTMLTextAreaElement>('textarea'),
+        ].filter((one) => one.checkVisibility() && /\d$/.test(one.value));
+        const longer = ({ value }: { value: string }) => (/\.\d+$/.test(value) ? value : `${value}.`);
+        const box = boxes.find((one) => {
+          const [was, text] = [one.value, longer(one)];
+          const answered = [1, 8].every((key) => {
+            press(one, `${text}${key}`);
+            return !refused();
+          });
+          press(one, was);
+          return answered;
+        });
+        if (!box) throw new Error('No figure of this sheet takes one digit more.');
+        const was = longer(box);
         const taken: number[] = [];
         for (let key = 0; key < keys; key++) {
           await new Promise((frame) => requestAnimationFrame(frame));
@@ -50,7 +66,7 @@ export async function pressKeys(folder: string, base: string): Promise<Keystroke
           sheet.getBoundingClientRect();
           taken.push(performance.now() - pressed);
         }
-        if (sheet.hasAttribute('data-stale')) throw new Error(`${box.id} ${box.value} was refused`);
+        if (refused()) throw new Error(`${box.id} ${box.value} was refused`);
         return taken;
       }, KEYS);
       times.sort((a, b) => a - b);
@@ -68,11 +84,11 @@ function calculatorsOf(folder: string): string[] {
   return entries.filter((one) => one.isDirectory()).map((one) => one.name);
 }
 
-const gzipped = (script: Buffer) => gzipSync(script, { level: 9 }).length;
+const gzipped = (script: string | Buffer) => gzipSync(script, { level: 9 }).length;
 
 /**
- * Bytes, compressed, of every script that a page loads by itself until its sheets answer: its own, the one that each sheet
- * names, and all that these import. What a button asks for is not among them.
+ * Bytes, compressed, of every script of a page: those in the page itself, those that it names, the one that each sheet
+ * names, and all that these import, at once or when they are asked to.
  * @param page folder of the page below the site's: "calculators/timing"
  */
 export function scriptBytes(folder: string, page: string): number {
@@ -81,12 +97,18 @@ export function scriptBytes(folder: string, page: string): number {
     if (found.has(file)) return;
     const script = readFileSync(join(folder, '_astro', file));
     found.set(file, gzipped(script));
-    const imports = script.toString('utf8').matchAll(/(?:\bfrom|\bimport)\s*["'`]\.\/([\w.@-]+\.js)["'`]/g);
+    const imports = script
+      .toString('utf8')
+      .matchAll(/(?:\bfrom|\bimport)\s*\(?\s*["'`]\.\/([\w.@+-]+\.js)["'`]/g);
     for (const [, next = ''] of imports) load(next);
   };
   const html = readFileSync(join(folder, page, 'index.html'), 'utf8');
   for (const [, file = ''] of html.matchAll(/(?:src|data-solve)="[^"]*\/_astro\/([^"]+\.js)"/g)) load(file);
-  return [...found.values()].reduce((sum, bytes) => sum + bytes, 0);
+  const inline = [...html.matchAll(/<script(?![^>]*(?:\bsrc=|application\/))[^>]*>(.*?)<\/script>/gs)];
+  return [...found.values(), ...inline.map(([, script = '']) => gzipped(script))].reduce(
+    (sum, bytes) => sum + bytes,
+    0,
+  );
 }
 
 export async function measure(io: Io): Promise<Measured> {

@@ -7,34 +7,31 @@ import { CHANGED, MACHINE_KEY } from './own-machine-key.ts';
 
 const USED = `${MACHINE_KEY}used`;
 
-export function keptMachine(): OwnMachine {
+function stored(key: string): string {
   try {
-    return readOwnMachine(localStorage.getItem(MACHINE_KEY) ?? '')?.machine ?? {};
+    return localStorage.getItem(key) ?? '';
   } catch {
-    return {};
+    return '';
   }
 }
 
-export function usesOwnMachine(): boolean {
-  try {
-    return localStorage.getItem(USED) === 'yes';
-  } catch {
-    return false;
-  }
-}
+const store = (key: string, text: string) =>
+  text ? localStorage.setItem(key, text) : localStorage.removeItem(key);
+
+export const keptMachine = (): OwnMachine => readOwnMachine(stored(MACHINE_KEY))?.machine ?? {};
+
+export const usesOwnMachine = (): boolean => stored(USED) !== '';
 
 /** Keeps `machine` (an empty one clears the device) and whether sheets start from it; false where the browser keeps nothing. */
 export function keepMachine(machine: OwnMachine, used: boolean): boolean {
+  const some = Object.keys(machine).length > 0;
   try {
-    const empty = Object.keys(machine).length === 0;
-    if (empty) localStorage.removeItem(MACHINE_KEY);
-    else localStorage.setItem(MACHINE_KEY, writeOwnMachine(machine));
-    if (used && !empty) localStorage.setItem(USED, 'yes');
-    else localStorage.removeItem(USED);
+    store(MACHINE_KEY, some ? writeOwnMachine(machine) : '');
+    store(USED, some && used ? 'yes' : '');
+    return true;
   } catch {
     return false;
   } finally {
-    document.dispatchEvent(new CustomEvent(CHANGED));
+    document.dispatchEvent(new Event(CHANGED));
   }
-  return true;
 }

@@ -1,8 +1,10 @@
-import type { Calculator, FormFacts } from '../../calc/contract.ts';
-import { formFacts, type Texts } from '../../calc/read-values.ts';
+import type { Field } from '../../calc/contract.ts';
+import { bareFields, type Texts } from '../../calc/read-values.ts';
 
 /** What travels in the page beside the drawn sheet. */
-export interface SheetFacts extends FormFacts {
+export interface SheetFacts {
+  /** Without their words. */
+  fields: readonly Field[];
   /** The log's own figures, as the sheet was drawn with. */
   texts: Texts;
   /** Path of the calculator's own page. */
@@ -14,11 +16,11 @@ export interface SheetFacts extends FormFacts {
 }
 
 export function sheetFacts(
-  calculator: Calculator,
+  fields: readonly Field[],
   texts: Texts,
   page: string,
   own: boolean,
   name: string,
 ): SheetFacts {
-  return { ...formFacts(calculator), texts, page, own, name };
+  return { fields: bareFields(fields), texts, page, own, name };
 }

@@ -9,3 +9,12 @@ export function sheetId(page: object, id: string): { id: string; count: number }
   counts.set(id, count);
   return { id: count === 1 ? id : `${id}-${count}`, count };
 }
+
+const tables = new WeakMap<object, Set<string>>();
+
+/** Names of the tables that a page which is being drawn carries so far. */
+export function tablesOn(page: object): Set<string> {
+  const present = tables.get(page) ?? new Set();
+  tables.set(page, present);
+  return present;
+}

@@ -3,26 +3,27 @@
  * the form said. "~" stands for ± and ";" for the next line, which addresses would otherwise spell as %C2%B1 and %0A.
  */
 import type { Field } from '../../calc/contract.ts';
-import type { Texts } from '../../calc/read-values.ts';
+import { stands, type Texts } from '../../calc/read-values.ts';
 
-/** Only these characters of a query are kept apart from letters and digits; all of them may stand in one unescaped. */
-const readable = (text: string) =>
-  encodeURIComponent(text)
-    .replace(/%20/g, '+')
-    .replace(/%(3A|2C|3B|2F)/g, decodeURIComponent);
+function packed(kind: Field['kind'], text: string): string {
+  const plain = text.trim().replace(/[ \t]+/g, ' ');
+  if (kind === 'text') return plain;
+  const line = kind === 'table' ? plain.replace(/ ?\n ?/g, ';') : plain;
+  return line.replace(/ ?± ?/g, '~');
+}
 
-const packed = (field: Field, text: string) => {
-  const trimmed = text.trim().replace(/[ \t]+/g, ' ');
-  if (field.kind === 'table') return trimmed.replace(/ ?\n ?/g, ';').replace(/ ?± ?/g, '~');
-  return field.kind === 'figure' ? trimmed.replace(/ ?± ?/g, '~') : trimmed;
-};
-
-/** The query that holds `texts`, without "?", fields in the calculator's own order. */
-export function writeAddress(fields: readonly Field[], texts: Texts): string {
-  return fields
-    .flatMap((field) => {
-      const text = texts[field.name];
-      return text === undefined ? [] : [`${field.name}=${readable(packed(field, text))}`];
-    })
-    .join('&');
+/**
+ * The query without "?", fields in the calculator's own order: those that stand, and the emptied ones that the log's texts
+ * would fill again.
+ */
+export function writeAddress(fields: readonly Field[], texts: Texts, logs: Texts = {}): string {
+  const said = fields.flatMap((field) => {
+    const { kind, name } = field;
+    const text = texts[name];
+    return text === undefined || !stands(field, texts) || !(text || logs[name])
+      ? []
+      : [[name, packed(kind, text)]];
+  });
+  // Only these characters of a query may stand in one unescaped, besides letters and digits.
+  return String(new URLSearchParams(said)).replace(/%(3A|2C|3B|2F|7E)/g, decodeURIComponent);
 }

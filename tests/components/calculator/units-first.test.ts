@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { OutputField } from '../../../src/calc/contract.ts';
+import { calculators } from '../../../src/calc/index.ts';
 import { printFigure } from '../../../src/calc/print-figure.ts';
-import { unitsFirst } from '../../../src/components/calculator/units-first.ts';
+import { fillTexts, readFilled } from '../../../src/calc/read-values.ts';
+import { fieldsFirst, unitsFirst, withOwnUnits } from '../../../src/components/calculator/units-first.ts';
 
 const output = (units: OutputField['units'], decimals?: number): OutputField => ({
   name: 'a',
@@ -50,6 +52,31 @@ describe('units of a series that puts imperial ones first', () => {
     expect(unitsFirst([output(['mm', 'in'], 2)], 'imperial')[0]).not.toHaveProperty('decimals'));
   test('a metric series keeps the calculator’s order', () =>
     expect(unitsFirst([output(['mm', 'in'], 2)], 'metric')[0]).toEqual(output(['mm', 'in'], 2)));
+});
+
+describe('boxes of a series that puts imperial ones first', () => {
+  test.each(calculators.map((one) => [one.title, one] as const))(
+    '%s offers them first, and reads the log’s figures as before',
+    (_title, { fields }) => {
+      const { texts } = fillTexts({ fields }, {});
+      const turned = fieldsFirst(fields, 'imperial');
+      expect(readFilled({ fields: turned }, withOwnUnits(fields, texts))).toEqual(
+        readFilled({ fields }, texts),
+      );
+      for (const [i, field] of turned.entries()) {
+        const declared = fields[i];
+        if (field.kind !== 'figure' || declared?.kind !== 'figure') continue;
+        expect([...field.units].sort()).toEqual([...declared.units].sort());
+        if (declared.units.includes('in') && declared.quantity === 'length')
+          expect(['in', 'thou', 'ft', 'yd', 'mi']).toContain(field.units[0]);
+      }
+    },
+  );
+
+  test('a metric series keeps the boxes as the calculator declares them', () => {
+    const fields = calculators[0]?.fields ?? [];
+    expect(fieldsFirst(fields, 'metric')).toBe(fields);
+  });
 });
 
 describe('a figure with its ± shows no digits that nobody declared', () => {
