@@ -118,7 +118,7 @@ export async function measure(io: Io): Promise<Measured> {
   const folder = join(io.root, out);
   const lines = (await pressKeys(folder, '/')).map(({ id, median_ms, slow_ms }) => {
     const script = scriptBytes(folder, `calculators/${id}`);
-    return `${id.padEnd(10)}key to answer ${median_ms.toFixed(1)} ms median, ${slow_ms.toFixed(1)} ms at 95 % (budget ${BUDGET_ms}); scripts ${script} bytes (budget ${SCRIPT_BUDGET})`;
+    return `${id.padEnd(18)}key to answer ${median_ms.toFixed(1)} ms median, ${slow_ms.toFixed(1)} ms at 95 % (budget ${BUDGET_ms}); scripts ${script} bytes (budget ${SCRIPT_BUDGET})`;
   });
   return { lines };
 }
