@@ -1,9 +1,11 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join, relative, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
-import { readProposals } from '../notes/proposals-file.ts';
+import { type Kept, readProposals } from '../notes/proposals-file.ts';
 import { chapterNumbers, faultAt, TODAY } from '../record/fault-life.ts';
 import { readSeries } from '../record/read-series.ts';
+import type { Series } from '../record/types.ts';
+import { rootOf } from './add-to-table.ts';
 import { type Command, UsageError } from './command.ts';
 
 /** What lies on the author's desk: everything begun and not yet done. */
@@ -15,19 +17,18 @@ npm run desk -- [--content FOLDER]
 
   --content   The author's folder (default content).
 
-Lists held chapters, photos without alt text, words that a write-up could not place, open proposals, wanted parts, and
-put-offs whose review date has come by the day that the series stands at. It changes nothing.`,
+Lists held chapters, photos without alt text, words that a write-up could not place, open proposals, questions without an
+answer, wanted parts, and put-offs whose review date has come by the day that the series stands at. It changes nothing.`,
   async run(args, io) {
     const { values } = parseArgs({ args: [...args], options: { content: { type: 'string' } } });
     const folder = resolve(io.root, values.content ?? process.env['OILWAY_CONTENT'] ?? 'content');
     if (!existsSync(folder)) throw new UsageError(`There is no folder "${relative(io.root, folder)}".`);
-    const { series, problems } = await readSeries(folder, {
-      root: relative(io.root, folder).startsWith('..') ? resolve(folder, '..') : io.root,
-    });
+    const { series, problems } = await readSeries(folder, { root: rootOf(folder, io) });
     if (!series) {
       io.err('The series cannot be read yet. Run npm run check.\n');
       return 1;
     }
+    const proposals = openProposals(join(folder, 'chapters'));
     const sections: [string, string[]][] = [
       ['Held chapters', series.chapters.filter(({ held }) => held).map((one) => `${one.id}  ${one.title}`)],
       [
@@ -40,21 +41,13 @@ put-offs whose review date has come by the day that the series stands at. It cha
         'Not placed',
         series.chapters.flatMap(({ path, file }) => notPlaced(readFileSync(path, 'utf8'), file)),
       ],
-      ['Open proposals', openProposals(join(folder, 'chapters'))],
+      ['Open proposals', proposals.flatMap(counted)],
+      ['Questions without an answer', proposals.flatMap(asked)],
       [
         'Wanted parts',
         series.parts.filter(({ status }) => status === 'wanted').map((one) => `${one.id}  ${one.name}`),
       ],
-      [
-        'Put off, and due for a look',
-        series.faults.flatMap((fault) => {
-          const state = faultAt(fault, chapterNumbers(series), TODAY);
-          const review = state?.open ? state.putOff?.review : undefined;
-          return review !== undefined && review <= series.asOf
-            ? [`${fault.id}  since ${review}: ${fault.title}`]
-            : [];
-        }),
-      ],
+      ['Put off, and due for a look', dueForALook(series)],
     ];
     const full = sections.filter(([, list]) => list.length > 0);
     io.out(
@@ -66,27 +59,67 @@ put-offs whose review date has come by the day that the series stands at. It cha
   },
 };
 
+/** Faults put off whose review date has come. One put off without a date waits until it is taken up. */
+function dueForALook(series: Series): string[] {
+  const numbers = chapterNumbers(series);
+  return series.faults.flatMap((fault) => {
+    const state = faultAt(fault, numbers, TODAY);
+    const review = state?.open ? state.putOff?.review : undefined;
+    return review !== undefined && review <= series.asOf
+      ? [`${fault.id}  since ${review}: ${fault.title}`]
+      : [];
+  });
+}
+
 function notPlaced(text: string, file: string): string[] {
   const lines = text.split(/\r?\n/);
   const at = lines.findIndex((line) => /^## Not placed\s*$/.test(line));
   if (at < 0) return [];
-  return lines
-    .slice(at + 1)
-    .flatMap((line, n) => (line.startsWith('- ') ? [`${file}:${at + n + 2}  ${line.slice(2, 80)}`] : []));
+  const out: string[] = [];
+  for (const [n, line] of lines.slice(at + 1).entries()) {
+    if (/^#{1,2} /.test(line)) break;
+    if (line.startsWith('- ')) out.push(`${file}:${at + n + 2}  ${asRead(line.slice(2, 90))}`);
+  }
+  return out;
 }
 
-function openProposals(chapters: string): string[] {
+const asRead = (text: string): string =>
+  text.replace(/&#(\d+);/g, (_, code: string) => String.fromCodePoint(Number(code)));
+
+interface Open {
+  chapter: string;
+  open: Kept[];
+  /** Set where the file cannot be read. */
+  wrong?: string;
+}
+
+function openProposals(chapters: string): Open[] {
   return readdirSync(chapters)
     .sort()
-    .flatMap((name) => {
-      const path = join(chapters, name, 'proposals.yaml');
+    .flatMap((chapter) => {
+      const path = join(chapters, chapter, 'proposals.yaml');
       if (!existsSync(path)) return [];
       const { kept, wrong } = readProposals(readFileSync(path, 'utf8'));
-      if (wrong) return [`${name}  ${wrong}`];
-      const open = kept.filter((one) => !one.done && one.accept !== 'never');
-      const kinds = [...Map.groupBy(open, ({ kind }) => kind)].map(
-        ([kind, list]) => `${list.length} ${kind}`,
-      );
-      return open.length > 0 ? [`${name}  ${kinds.join(', ')}`] : [];
+      if (wrong)
+        return [
+          { chapter, open: [], wrong: `proposals.yaml:${wrong.line}:${wrong.column} ${wrong.message}` },
+        ];
+      return [{ chapter, open: kept.filter((one) => !one.done && one.accept !== 'never') }];
     });
 }
+
+function counted({ chapter, open, wrong }: Open): string[] {
+  if (wrong !== undefined) return [`${chapter}  ${wrong}`];
+  const kinds = [
+    ...Map.groupBy(
+      open.filter(({ kind }) => kind !== 'question'),
+      ({ kind }) => kind,
+    ),
+  ].map(([kind, list]) => `${list.length} ${kind}`);
+  return kinds.length > 0 ? [`${chapter}  ${kinds.join(', ')}`] : [];
+}
+
+const asked = ({ chapter, open }: Open): string[] =>
+  open
+    .filter(({ kind, row }) => kind === 'question' && !row['answer'])
+    .map(({ row }) => `${chapter}  ${row['ask'] ?? ''}`);

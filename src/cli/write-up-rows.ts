@@ -19,10 +19,7 @@ export const TABLE_OF: Partial<Record<Kept['kind'], TableName>> = {
 
 /** What a proposal still wants from the author, in words. */
 export function lacks({ kind, row }: Kept): string | undefined {
-  if (kind === 'question')
-    return row['answer']
-      ? 'The answer is used when the notes are written up again.'
-      : `"${row['ask']}" is a question. Write the answer behind "answer:".`;
+  if (kind === 'question') return `"${row['ask']}" is a question. Write the answer behind "answer:".`;
   if (kind === 'road-test point') return lackOfPoint(row);
   if ((kind === 'put off' || kind === 'finding') && !row['fault'])
     return 'It names no fault. Write the name of a file in faults/ behind "fault:".';

@@ -58,7 +58,9 @@ async function takeFrom(folder: string, path: string, all: boolean, io: Io): Pro
   const root = rootOf(folder, io);
   const before = await readSeries(folder, { root });
   const { kept } = readProposals(await readFile(path, 'utf8'));
-  const open = kept.filter((one) => !one.done && one.accept !== 'never');
+  const open = kept.filter(
+    (one) => !one.done && one.accept !== 'never' && !(one.kind === 'question' && one.row['answer']),
+  );
   let taken = 0;
   let refused = 0;
   const take = async (list: readonly Kept[]): Promise<void> => {

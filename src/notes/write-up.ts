@@ -7,10 +7,12 @@ import { type Around, bodyOf, frontmatter, joined, NOT_PLACED } from './write/ch
 import { compared } from './write/compared.ts';
 import { keepNamesOut, namesPattern, withoutNames } from './write/consent.ts';
 import { placeIn } from './write/grown.ts';
+import { headOf } from './write/head.ts';
 import { settleHomes } from './write/homes.ts';
 import { type Memory, memoryOf } from './write/memory.ts';
 import { type Known, type Proposal, proposalsOf } from './write/proposals.ts';
 import { type Answers, type Asked, settleUnits } from './write/questions.ts';
+import { Titles } from './write/titles.ts';
 
 export interface WrittenUp {
   draft: Draft;
@@ -31,6 +33,8 @@ export interface Plan extends Known {
 }
 
 export interface Settled {
+  /** The heading that became the chapter's title. */
+  title: Statement | undefined;
   draft: Draft;
   proposals: Proposal[];
 }
@@ -49,13 +53,20 @@ export function settled(
   keepNamesOut(draft, plan.unnamed ?? []);
   const wanted = only?.(draft.statements, answered);
   const { proposals, told } = proposalsOf(draft, plan, { reads, open, ...(wanted ? { only: wanted } : {}) });
-  settleHomes(draft, reads, told);
-  return { draft, proposals };
+  const title = titleHeading(reads, draft, plan.title);
+  settleHomes(draft, reads, told, title);
+  return { draft, proposals, title };
+}
+
+/** The first heading, where the chapter has its whole words for a title. */
+function titleHeading(reads: readonly ReadSource[], draft: Draft, title: string): Statement | undefined {
+  const first = draft.statements.find(({ kind }) => kind === 'heading');
+  return first && first.text.length <= 70 && headOf(reads, '2000-01-01').title === title ? first : undefined;
 }
 
 export function writeUp(reads: readonly ReadSource[], plan: Plan): WrittenUp {
-  const { draft, proposals } = settled(reads, plan);
-  const { blocks, notPlaced, called } = bodyOf(draft, plan.around);
+  const { draft, proposals, title: heading } = settled(reads, plan);
+  const { blocks, notPlaced, called } = bodyOf(draft, plan.around, new Titles(), heading);
   const pattern = namesPattern(plan.unnamed ?? []);
   const title = withoutNames(plan.title, pattern) || 'From the notes';
   const titles = draft.steps

@@ -43,7 +43,13 @@ export interface Body {
 export const notPlacedLine = (one: Statement): string =>
   `- ${plain(`${one.source}:${one.line}`)}: ${plain(one.text)}`;
 
-export function bodyOf(draft: Draft, around: Around, titles = new Titles()): Body {
+export function bodyOf(
+  draft: Draft,
+  around: Around,
+  titles = new Titles(),
+  /** The heading that became the chapter's title. */
+  title?: Statement,
+): Body {
   const blocks: Block[] = [];
   const notPlaced: string[] = [];
   const called: Called[] = [];
@@ -76,8 +82,7 @@ export function bodyOf(draft: Draft, around: Around, titles = new Titles()): Bod
         }
     } else if (home.kind === 'heading') {
       flush();
-      // The first heading of all is the chapter's title.
-      if (one !== draft.statements[0]) blocks.push({ text: `## ${plain(one.text)}`, from: [one] });
+      if (one !== title) blocks.push({ text: `## ${plain(one.text)}`, from: [one] });
     } else if (home.kind === 'not placed') notPlaced.push(notPlacedLine(one));
     else if (home.kind === 'prose' && one.kind === 'row') {
       if (prose.length > 0) flush();

@@ -2,8 +2,13 @@
 import type { Draft, Statement } from '../draft.ts';
 import type { ReadSource } from '../read/source.ts';
 
-/** `told` are the statements that a proposal was made of. */
-export function settleHomes(draft: Draft, reads: readonly ReadSource[], told: ReadonlySet<Statement>): void {
+/** `told` are the statements that a proposal was made of, `title` the heading that became the chapter's. */
+export function settleHomes(
+  draft: Draft,
+  reads: readonly ReadSource[],
+  told: ReadonlySet<Statement>,
+  title: Statement | undefined,
+): void {
   let strays = 0;
   for (const one of draft.statements) {
     if (one.home.kind === 'proposal' && !told.has(one)) one.home = { kind: 'not placed' };
@@ -18,7 +23,7 @@ export function settleHomes(draft: Draft, reads: readonly ReadSource[], told: Re
     emptyHeadings(
       draft.statements.filter((one) => one.source === source.name),
       (one) => blocks[one.block]?.depth ?? 7,
-      draft.statements[0],
+      title,
     );
 }
 
@@ -30,7 +35,7 @@ const isStray = (one: Statement): boolean =>
   !/\p{L}{3}/u.test(one.text) &&
   one.text.split(' ').length <= 4;
 
-/** A heading with nothing of the chapter under it. The first of all is the chapter's title, and stands at its head. */
+/** A heading with nothing of the chapter under it; the chapter's title stands at its head. */
 function emptyHeadings(
   statements: readonly Statement[],
   depth: (one: Statement) => number,
