@@ -151,12 +151,15 @@ function compare(
   fits: (line: number, one: Statement) => boolean,
 ): Score & { missed: string[]; extra: string[] } {
   const free = new Set(found);
-  const missed: string[] = [];
-  for (const { line, words } of text.labels[kind]) {
-    const hit = [...free].find((one) => fits(line, one));
-    if (hit) free.delete(hit);
-    else missed.push(`${text.name}:${line} ${words ?? ''}`);
-  }
+  const open = new Set(text.labels[kind]);
+  for (const best of [(line: number, one: Statement) => line === one.line, fits])
+    for (const label of [...open]) {
+      const hit = [...free].find((one) => best(label.line, one));
+      if (!hit) continue;
+      free.delete(hit);
+      open.delete(label);
+    }
+  const missed = [...open].map(({ line, words }) => `${text.name}:${line} ${words ?? ''}`);
   return {
     right: text.labels[kind].length - missed.length,
     wanted: text.labels[kind].length,

@@ -1,0 +1,39 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { foundIn, labelsOf, type Score, score } from '../../src/notes/measure.ts';
+
+/** A little below what was measured when the rules were last changed: no change may read the labelled texts worse unseen. */
+const FLOOR = {
+  quantities: [0.92, 0.95],
+  steps: [0.75, 0.74],
+  faults: [0.72, 0.62],
+  parts: [0.75, 0.7],
+  costs: [0.9, 0.87],
+  thanks: [0.68, 0.66],
+} as const;
+
+test('the labelled texts are read at least as well as before', () => {
+  const folder = join(import.meta.dirname, 'labelled/tuning');
+  const total: Record<string, Score> = {};
+  for (const name of readdirSync(folder).filter((one) => one.endsWith('.labels.json'))) {
+    const stem = name.replace('.labels.json', '');
+    const text = readdirSync(folder).find((one) => one.startsWith(`${stem}.`) && one !== name) ?? '';
+    const labels = labelsOf(JSON.parse(readFileSync(join(folder, name), 'utf8')));
+    for (const [kind, one] of Object.entries(
+      score(foundIn(text, readFileSync(join(folder, text), 'utf8')), labels),
+    )) {
+      const sum = total[kind] ?? { right: 0, wanted: 0, told: 0 };
+      total[kind] = {
+        right: sum.right + one.right,
+        wanted: sum.wanted + one.wanted,
+        told: sum.told + one.told,
+      };
+    }
+  }
+  for (const [kind, [recall, precision]] of Object.entries(FLOOR)) {
+    const { right, wanted, told } = total[kind] ?? { right: 0, wanted: 1, told: 1 };
+    expect(right / wanted, `recall of ${kind}`).toBeGreaterThanOrEqual(recall);
+    expect(right / told, `precision of ${kind}`).toBeGreaterThanOrEqual(precision);
+  }
+}, 60_000);
