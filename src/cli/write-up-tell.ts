@@ -24,7 +24,9 @@ export function tellOf(
     `${steps} ${steps === 1 ? 'step' : 'steps'}, ${placed} not placed. Proposals: ${kinds || 'none'}.\n`,
   );
   for (const one of called.slice(0, LISTED))
-    io.out(`  ${one.hazard}: "${one.words}" (${one.place}, step "${one.step}")\n`);
+    io.out(
+      `  ${one.hazard}: "${one.words}" (${one.place}${one.step === '' ? ', outside the steps' : `, step "${one.step}"`})\n`,
+    );
   if (called.length > LISTED) io.out(`  … and ${called.length - LISTED} more hazards in their steps.\n`);
   for (const { row } of proposals.filter(({ kind }) => kind === 'question'))
     io.out(`To answer in proposals.yaml: ${row['ask']}\n`);

@@ -129,6 +129,22 @@ export function foundIn(name: string, text: string): Found {
       once('costs', one.figures.find(({ unit }) => /^[A-Z]{3}$/.test(unit))?.line ?? one.line, one);
     if (one.said.has('thanks')) once('thanks', one.saidOn.get('thanks') ?? one.line, one);
   }
+  // Words outside steps get a note of their own in the chapter.
+  const outside: Statement[][] = [];
+  for (const one of statements) {
+    if (one.home.kind !== 'prose' || one.kind === 'row') continue;
+    const run = outside.at(-1);
+    const before = run?.at(-1);
+    if (run && before && !one.opens && before.block === one.block) run.push(one);
+    else outside.push([one]);
+  }
+  for (const run of outside)
+    for (const { hazard: id } of findHazards({ title: '', text: run.map(({ text }) => text).join('\n') })) {
+      if (hazard(id)?.signal === 'NOTICE') continue;
+      const [from, to] = [run[0]?.line ?? 0, run.at(-1)?.lastLine ?? 0];
+      found.hazards.push({ line: from, id });
+      spans.push({ kind: 'hazards', from, to, words: id });
+    }
   for (const [at, step] of steps.entries()) {
     const last = Math.max(steps[at + 1]?.line ?? 0, step.line, ...step.statements.map((one) => one.lastLine));
     for (const { hazard: id } of findHazards({

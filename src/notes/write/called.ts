@@ -6,6 +6,7 @@ import type { Statement } from '../draft.ts';
 import { wordsOf } from './prose.ts';
 
 export interface Called {
+  /** Title of the step; empty for words outside steps. */
   step: string;
   hazard: string;
   words: string;

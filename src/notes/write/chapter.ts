@@ -2,7 +2,7 @@
 import type { MachineValue } from '../../record/types.ts';
 import type { Draft, DraftStep, Statement } from '../draft.ts';
 import { calculatorsFor } from './calculators.ts';
-import type { Called } from './called.ts';
+import { type Called, hazardsOf, readBack } from './called.ts';
 import { plain } from './plain.ts';
 import { proseOf } from './prose.ts';
 import { stepOf } from './step.ts';
@@ -59,7 +59,20 @@ export function bodyOf(
   let prose: Statement[] = [];
   const textOf = (one: Statement): string => proseOf(one, around.texts.get(one.source) ?? '');
   const flush = (): void => {
-    if (prose.length > 0) blocks.push({ text: prose.map(textOf).join(' '), from: prose });
+    if (prose.length > 0) {
+      const text = prose.map(textOf).join(' ');
+      // Work told before the first step, or between two, is hazardous all the same: its note stands over it.
+      const wanted = hazardsOf('', [readBack(text)], prose);
+      if (wanted.size > 0) {
+        blocks.push({
+          text: `<Safety hazards={[${[...wanted.keys()].map((id) => JSON.stringify(id)).join(', ')}]} />`,
+          from: [],
+        });
+        const place = `${prose[0]?.source}:${prose[0]?.line}`;
+        called.push(...[...wanted].map(([hazard, words]) => ({ step: '', hazard, words, place })));
+      }
+      blocks.push({ text, from: prose });
+    }
     if (rows.length > 0) blocks.push({ text: table(rows, titles), from: rows });
     prose = [];
     rows = [];

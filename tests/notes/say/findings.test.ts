@@ -33,7 +33,7 @@ describe('what a line says is told from its words', () => {
 
 test('a finding over two lines names the one that its words stand on', () => {
   const text =
-    'I had the drum off and all the dust wiped out by four, and then saw\nthat the cylinder is leaking badly.\n';
+    'The drum came away at last, and behind all that old dust and grease\nboth of the wheel cylinders were seized solid.\n';
   const [one] = statementsOf(readSource({ name: 'notes.md', text }), {});
   expect(one?.saidOn.get('fault')).toBe(2);
 });
