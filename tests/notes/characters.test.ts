@@ -82,7 +82,9 @@ test('nothing in a note becomes code: every chapter compiles, with no import, ex
       expect(() => mdxToJs(body)).not.toThrow();
       expect(body).not.toMatch(/^(?:import|export)\b/m);
       expect(body.replace(/hazards=\{\[[^\]]*\]\}/g, '')).not.toMatch(/[{}]/);
-      expect(body.replace(/<\/?(?:Step|Table|Safety|Timing|Premix|Gearing|Qty)\b[^>]*>/g, '')).not.toMatch(/[<]/);
+      expect(body.replace(/<\/?(?:Step|Table|Safety|Timing|Premix|Gearing|Qty)\b[^>]*>/g, '')).not.toMatch(
+        /[<]/,
+      );
     }),
     { numRuns: 400 },
   );

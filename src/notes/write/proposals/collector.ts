@@ -1,6 +1,7 @@
 /** Proposals as they come up, each under an id that stays when the notes grow. */
 import { createHash } from 'node:crypto';
 import type { Statement } from '../../draft.ts';
+import type { Saying } from '../../say/tell.ts';
 import { wordsOf } from '../prose.ts';
 import type { Kind, Proposal } from './proposal.ts';
 
@@ -35,7 +36,8 @@ export class Collector {
     const proposal = {
       id: times === 1 ? stem : `${stem}-${times}`,
       kind,
-      place: `${one.source}:${one.line}`,
+      // The line that the words for it stand on, where a statement goes over several.
+      place: `${one.source}:${one.saidOn.get(kind as Saying) ?? one.line}`,
       words: wordsOf(one),
       because,
       row,
