@@ -57,6 +57,7 @@ const ALIAS: Readonly<Record<string, string>> = {
   pint: 'pt',
   ':1': 'ratio',
   tooth: 'teeth',
+  fl_oz: 'fl oz',
   mile: 'mi',
   inch: 'in',
 };
