@@ -56,10 +56,11 @@ export const { ${Object.keys(table).join(', ')} } = carried['${name}'];
         const own = chunks.find((one) => one.facadeModuleId === solveModule(id));
         if (!own) continue;
         const modules = [...withImports(own, chunks)].flatMap((one) => one.moduleIds);
-        const names = new Set(modules.filter((one) => TABLE.test(one)).map(nameOf));
+        // In the order of the alphabet: modules are loaded in another order at every build.
+        const names = [...new Set(modules.filter((one) => TABLE.test(one)).map(nameOf))].sort();
         keepCarried(id, {
           script: own.fileName,
-          tables: Object.fromEntries(Object.entries(tables).filter(([name]) => names.has(name))),
+          tables: Object.fromEntries(names.flatMap((name) => (tables[name] ? [[name, tables[name]]] : []))),
         });
       }
     },

@@ -89,6 +89,7 @@ export const engineLists = [
         'Part the cut-out’s wire and try for a spark at a test gap. Have another way of stopping the engine first.',
         'ht-spark',
         'petrol-vapour',
+        'short-circuit',
         'runaway-engine',
       ],
       [
