@@ -12,8 +12,6 @@ export interface Running {
   since?: number;
   place?: string;
   verb?: string;
-  /** The step's first statement is a bullet or a line of its own. */
-  entry: boolean;
   /** Statements since it began. */
   statements: number;
   /** A heading stands between. */
@@ -25,7 +23,6 @@ export interface Running {
 
 export const START: Running = {
   words: 0,
-  entry: false,
   statements: 0,
   heading: false,
   first: true,
@@ -97,7 +94,6 @@ export function after(one: Statement, now: Running, begins: boolean): Running {
       ...said,
       words: length,
       statements: 1,
-      entry: one.opens,
       first: false,
       ...(one.at === undefined ? {} : { since: one.at }),
     };

@@ -23,7 +23,3 @@ export const PUT_OFF = `another day, leave it, leave that, leave them, leave thi
 
 /** Tried, with or without success. */
 export const TRIED = `tried, try, swapped, swapped it for, swapped over, made no difference, no difference, no change, no better, no worse, still the same, same again, still does, still no, still there, still weak, still leaks, still dead, still won't, turned out, so it isn't, so it's not, so not the, rules out, ruled out, rule out, wasn't that, that was it, that wasn't it, it was the, in the end, thought it was, i thought it, suspected`;
-
-/** "It", "this" and the like: what was named before is meant. */
-export const WEEKDAYS =
-  'monday, tuesday, wednesday, thursday, friday, saturday, sunday, mon, tue, wed, thu, fri, sat, sun';
