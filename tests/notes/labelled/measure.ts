@@ -1,7 +1,7 @@
 /** `node tests/notes/labelled/measure.ts FOLDER [--show]`: recall and precision by kind over a folder's texts; `--show` lists misses, for tuning texts only. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { foundIn, type Labels, labelsOf, type Scores, score } from '../../../src/notes/measure.ts';
+import { foundIn, type Labels, labelsOf, type Scores, same, score } from '../measure.ts';
 import { hazard } from '../../../src/record/hazards/catalogue.ts';
 
 const [folder = '', show] = process.argv.slice(2);
@@ -33,10 +33,14 @@ for (const name of readdirSync(folder).filter((one) => one.endsWith('.labels.jso
     const fits = (a: number, b: number) => (kind === 'steps' ? Math.abs(a - b) <= 1 : a === b || found.spans.some((span) => span.kind === kind && span.at === b && a >= span.from && a <= span.to));
     console.log(kind, 'missed', labels[kind].filter((a) => !found[kind].some((b) => fits(a, b))).join(' '), '| too many', found[kind].filter((b) => !labels[kind].some((a) => fits(a, b))).join(' '));
   }
-  const text1 = (one: { line: number; value: number; unit: string }) => `${one.line}:${one.value} ${one.unit}`;
-  const toldHere = found.quantities.map(text1);
-  const wanted = labels.quantities.map(text1);
-  console.log('quantities missed', wanted.filter((one) => !toldHere.includes(one)).join(', '), '| too many', toldHere.filter((one) => !wanted.includes(one)).join(', '));
+  const free = [...found.quantities];
+  const missed = labels.quantities.filter((a) => {
+    const hit = free.findIndex((b) => a.line >= b.first && a.line <= b.line && same(a, b));
+    if (hit >= 0) free.splice(hit, 1);
+    return hit < 0;
+  });
+  const shown = (some: readonly { line: number; value: number; unit: string }[]) => some.map((one) => `${one.line}:${one.value} ${one.unit}`).join(', ');
+  console.log('quantities missed', shown(missed), '| too many', shown(free));
   console.log('hazards missed', labels.hazards.filter((one) => !found.spans.some((span) => span.kind === 'hazards' && span.words === one.id && one.line >= span.from - 1 && one.line <= span.to + 1)).map((one) => `${one.line}:${one.id}`).join(' '), '| too many', needless.map((span) => `${span.from}-${span.to}:${span.words}`).join(' '));
 }
 console.log('\nkind        recall  precision  F1      right/wanted/told');

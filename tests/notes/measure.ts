@@ -1,9 +1,10 @@
 /** How well the rules find what a careful editor marked in a text: recall and precision by kind. */
 
-import { hazard } from '../record/hazards/catalogue.ts';
-import { findHazards } from '../record/hazards/find.ts';
-import { draftOf, type Statement } from './draft.ts';
-import { readSource } from './read/read-source.ts';
+import { draftOf, type Statement } from '../../src/notes/draft.ts';
+import { readSource } from '../../src/notes/read/read-source.ts';
+import { lineFinder } from '../../src/notes/read/source.ts';
+import { hazard } from '../../src/record/hazards/catalogue.ts';
+import { findHazards } from '../../src/record/hazards/find.ts';
 
 export interface Labels {
   quantities: { line: number; value: number; unit: string }[];
@@ -62,7 +63,7 @@ const ALIAS: Readonly<Record<string, string>> = {
   inch: 'in',
 };
 
-function same(a: { value: number; unit: string }, b: { value: number; unit: string }): boolean {
+export function same(a: { value: number; unit: string }, b: { value: number; unit: string }): boolean {
   const [ua, ub] = [ALIAS[a.unit] ?? a.unit, ALIAS[b.unit] ?? b.unit];
   const fa: readonly [string, number] = FACTORS[ua] ?? [ua, 1];
   const fb: readonly [string, number] = FACTORS[ub] ?? [ub, 1];
@@ -99,12 +100,15 @@ export function labelsOf(raw: Readonly<Record<string, unknown>>): Labels {
 }
 
 export interface Found extends Labels {
+  /** A figure that crosses a line's end is on both lines: `line` is its last, `first` the one that it begins on. */
+  quantities: (Labels['quantities'][number] & { first: number })[];
   /** `at` is the line that a finding is told with; the rest of its statement counts as near enough. */
   spans: { kind: keyof Labels; from: number; at?: number; to: number; words: string }[];
 }
 
 export function foundIn(name: string, text: string): Found {
   const read = readSource({ name, text });
+  const lineOf = lineFinder(text);
   const { statements, steps } = draftOf([read], {});
   const spans: Found['spans'] = [];
   const found: Found = {
@@ -123,7 +127,8 @@ export function foundIn(name: string, text: string): Found {
     spans.push({ kind, from: one.line, at: line, to: one.lastLine, words: one.text });
   };
   for (const one of statements) {
-    for (const { line, value, unit } of one.figures) found.quantities.push({ line, value, unit });
+    for (const { line, start, value, unit } of one.figures)
+      found.quantities.push({ line, first: lineOf(start), value, unit });
     if (one.said.has('fault')) once('faults', one.saidOn.get('fault') ?? one.line, one);
     if (one.said.has('part')) once('parts', one.saidOn.get('part') ?? one.line, one);
     if (one.said.has('cost'))
@@ -199,7 +204,11 @@ export function score(found: Found, labels: Labels): Scores {
     told: found.hazards.length,
   };
   return {
-    quantities: pair(labels.quantities, found.quantities, (a, b) => near(a.line, b.line, 0) && same(a, b)),
+    quantities: pair(
+      labels.quantities,
+      found.quantities,
+      (a, b) => a.line >= b.first && a.line <= b.line && same(a, b),
+    ),
     steps: pair(labels.steps, found.steps, (a, b) => near(a, b, 1)),
     faults: lines('faults'),
     parts: lines('parts'),
