@@ -10,7 +10,7 @@ import { learnFinding, learnSteps, type Model, scoreFinding, scoreSteps } from '
 import { type Kind, readTexts, type Text } from './texts.ts';
 
 const here = import.meta.dirname;
-const texts = readTexts([join(here, '../labelled/tuning'), join(here, '../labelled/first')]);
+const texts = readTexts(['tuning', 'first', 'second'].map((folder) => join(here, '../labelled', folder)));
 const bank = readBank(join(here, '../labelled/statements'));
 /** Recall and precision aimed at; the threshold is set where both are met best. */
 const AIM: Readonly<Record<Kind, readonly [recall: number, precision: number]>> = {
