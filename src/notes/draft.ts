@@ -20,7 +20,7 @@ export interface Statement extends Clause {
   /** Place of the machine that it is about: "brakes". */
   area?: string;
   /** The things of the machine that it names, in order, each with the index of its word: "wheel cylinder". */
-  things?: readonly { thing: string; at: number }[];
+  things?: readonly { thing: string; full: string; at: number; aside: boolean }[];
   /** Title of the work that it tells of, in the imperative. */
   deed?: string;
   work?: Deed;
@@ -127,7 +127,9 @@ export function statementsOf(
         figures: own,
         ...tell({ kind: clause.kind, text: clause.text, words, features, figures: own }, lineOf),
         ...(place ? { area: place.name } : {}),
-        ...(places[0] ? { things: places.map(({ thing, at }) => ({ thing, at })) } : {}),
+        ...(places[0]
+          ? { things: places.map(({ thing, full, at, aside }) => ({ thing, full, at, aside })) }
+          : {}),
         ...(work ? { deed: work.title, work } : {}),
         marks: [
           ...new Set(features.filter(({ name }) => MARKS.has(name)).map(({ name }) => name.slice(1, -1))),

@@ -8,8 +8,12 @@ export interface Place {
   name: string;
   /** "wheel cylinder". */
   thing: string;
+  /** With the words that tell it from its like: "near side wheel cylinder". */
+  full: string;
   /** Where the thing's word stands. */
   at: number;
+  /** Named as a tool, a place or a source: "with the old cover", "from the tank". */
+  aside: boolean;
 }
 
 let compiled: Phrases | undefined;
@@ -26,14 +30,55 @@ export function placesIn(words: readonly TaggedWord[]): Place[] {
     out.push({
       name,
       at,
-      thing: words
-        .slice(at, at + length)
-        .map(({ text }) => text)
-        .join(' '),
+      thing: said(words, at, at + length),
+      ...namedIn(words, at, at + length),
     });
   }
   return out;
 }
+
+const said = (words: readonly TaggedWord[], from: number, to: number): string =>
+  words
+    .slice(from, to)
+    .map(({ text }) => text)
+    .join(' ');
+
+/** Words that a name is made of, before its last. */
+const IN_NAME = /^(?:NOUN|PROPN|ADJ)$/;
+const NO_NAME =
+  /^(?:next|first|last|same|other|new|old|again|good|bad|whole|little|bit|side|lovely|fine|right|own|sure|ready|um|uh|er|okay|ok|tight|loose|only|single|wrong|clean|dirty|nice|top|evening|today|now|mm|mm2|cm|m|mil|thou|inch|watt|volt|amp|millimetre|litre|third|fourth|half|full|stone|empty|dry|wet|cold|hot)$/;
+const SIDE = /^(?:left|right|front|rear|near|off|inner|outer|upper|lower|top|bottom|nearside|offside|back)$/;
+
+/** The thing with its neighbours: what stands before it as part of the name, and a noun that goes on with it. */
+function namedIn(words: readonly TaggedWord[], at: number, end: number): { full: string; aside: boolean } {
+  let from = at;
+  while (from > 0 && at - from < 2) {
+    const word = words[from - 1];
+    if (!word || !/^[a-z][a-z-]+$/.test(word.text)) break;
+    const side = SIDE.test(word.text) && words[from - 2]?.text !== "'s";
+    if (!side && (!IN_NAME.test(word.pos) || NO_NAME.test(word.text) || /ed$|ing$/.test(word.text))) break;
+    from -= 1;
+  }
+  let to = end;
+  const next = words[to];
+  if (next && /^(?:NOUN|PROPN)$/.test(next.pos) && /^[a-z-]{3,}$/.test(next.text) && PART_OF.test(next.text))
+    to += 1;
+  let lead = from;
+  while (
+    lead > 0 &&
+    /^(?:DET|NUM)$|^PRON$/.test(words[lead - 1]?.pos ?? '') &&
+    words[lead - 1]?.text !== 'it'
+  )
+    lead -= 1;
+  const aside = /^(?:with|by|from|of|in|into|like|under|behind|near|for|w|off)$/.test(
+    words[lead - 1]?.text ?? '',
+  );
+  return { full: said(words, from, to), aside };
+}
+
+/** A noun behind a thing that tells which part of it. */
+const PART_OF =
+  /^(?:ends?|caps?|covers?|plates?|bodys?|pins?|bolts?|nuts?|studs?|screws?|springs?|seals?|gaskets?|holders?|brackets?|mounts?|housings?|leads?|pipes?|hoses?|levers?|rods?|clips?|flanges?|cases?|rubbers?|stays?|seams?|necks?|faces?|bush|bushes|bearings?|rings?|shafts?|cables?|linings?|springs?|threads?|elbow)$/;
 
 /** The place that a statement is about: named most often, and of equals the first. Parts found anywhere are no place. */
 export function placeOf(things: readonly Place[]): Place | undefined {

@@ -78,7 +78,7 @@ test('a wrong answer is told with its place and what to write, and nothing is wr
 
 test('words that the author changed meanwhile stay, and that the unit is wanted there is said', async () => {
   answer('which-gallon', 'US');
-  shop.write('chapter.mdx', shop.read('chapter.mdx').replace('into the can', 'into a clean can'));
+  shop.write('chapter.mdx', shop.read('chapter.mdx').replaceAll('into the can', 'into a clean can'));
   const { out } = await again();
   expect(out).toContain('Write the unit there yourself.');
   expect(shop.read('chapter.mdx')).toContain('two gallons of petrol into a clean can');
