@@ -3,12 +3,13 @@ import { createUnit, unit } from 'mathjs';
 import { describe, expect, test } from 'vitest';
 import { findFigures, type Habits } from '../../src/notes/figures/find.ts';
 import { PHRASES } from './figures.phrases.ts';
+import { SAYINGS } from './figures.sayings.ts';
 
 const said = (text: string, habits: Habits = {}): string[] =>
   findFigures(text, habits).map(({ value, unit }) => `${Math.round(value * 1e4) / 1e4} ${unit}`);
 
 describe('each phrase gives its figures, and no more', () => {
-  test.each(PHRASES.map(([phrase, ...figures]) => [phrase, figures] as const))(
+  test.each([...PHRASES, ...SAYINGS].map(([phrase, ...figures]) => [phrase, figures] as const))(
     '"%s" is read as %j',
     (phrase, figures) => expect(said(phrase)).toEqual(figures),
   );

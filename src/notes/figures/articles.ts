@@ -139,6 +139,11 @@ const bareInch = (tokens: readonly Token[], i: number): boolean =>
 function measures(tokens: readonly Token[], i: number, unit: string, to: number): boolean {
   const [before, after] = [at(tokens, i - 1), at(tokens, to)];
   const joined = joins(tokens, i, 2);
+  if (/^(?:h|min|day|week)$/.test(unit)) {
+    if (/^(?:later|earlier|afterwards)$/.test(after)) return true;
+    if (/^(?:whole|full|good|clear)$/.test(at(tokens, i + 1)) && before !== 'for') return true;
+    if (before === 'of' && at(tokens, i - 2) === 'part') return true;
+  }
   if (joined && (EACH.test(before) || tokens[i - 1]?.kind === 'number' || isNumberName(before))) return false;
   if (ALWAYS.has(unit)) return true;
   if (!MEASURED.has(unit)) return false;
@@ -162,9 +167,13 @@ function measures(tokens: readonly Token[], i: number, unit: string, to: number)
     );
   if (/^(?:h|min|week|day)$/.test(unit))
     return (
-      /^(?:for|after|it|takes|took|wait|waited|me|us|him|her|saved|cost)$/.test(before) &&
-      !(unit === 'min' && /^(?:wait)$/.test(before))
+      (/^(?:for|after|it|takes|took|take|taking|wait|waited|me|us|him|her|saved|cost|needs|wants|lasts|lost)$/.test(
+        before,
+      ) &&
+        !(unit === 'min' && /^(?:wait)$/.test(before))) ||
+      (/^(?:it's|its|is|was)$/.test(before) && /^(?:to|of|there|away|each)$/.test(after))
     );
+  if (unit === 'pounds?' && /^(?:each|apiece|ea)$/.test(after)) return true;
   if (unit === 'pounds?') return /^(?:for|was|were|cost|paid|is)$/.test(before);
   return false;
 }

@@ -74,10 +74,15 @@ function fractionAt(tokens: readonly Token[], i: number): Reading | undefined {
   return { ...reading(i, to, a / b, true), part: b };
 }
 
-/** "2 1/2", "2-1/2", "1½", "1 ½". */
+/** "2 1/2", "2-1/2", "2 and 1/2", "1½", "1 ½". */
 function mixed(tokens: readonly Token[], plain: Reading): Reading | undefined {
   if (!/^\d+$/.test(plain.digits)) return undefined;
   let i = plain.to;
+  if (at(tokens, i) === 'and' && joins(tokens, i, 1) && joins(tokens, i + 1, 1)) {
+    const more = plain.value < 20 ? fractionAt(tokens, i + 1) : undefined;
+    if (!more || TENTHS.has(more.part ?? 0)) return undefined;
+    return { ...reading(plain.from, more.to, plain.value + more.value, true), part: more.part ?? 2 };
+  }
   if (at(tokens, i) === '-' && joins(tokens, i) && joins(tokens, i + 1)) i += 1;
   if (!joins(tokens, i, 1)) return undefined;
   const sign = VULGAR[at(tokens, i)];

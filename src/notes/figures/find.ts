@@ -10,6 +10,7 @@ import { inWholeMoney } from './money.ts';
 import { splitPairs } from './pairs.ts';
 import { settleParts } from './parts.ts';
 import { joinRatios } from './ratios.ts';
+import { settleReckoned } from './reckoned.ts';
 import { shareAlong, shareForward, shareUnits } from './rows.ts';
 import { settleSizes } from './sizes.ts';
 import { settleSums } from './sums.ts';
@@ -50,6 +51,7 @@ export function findFigures(text: string, habits: Habits = {}): Figure[] {
       if (leaning) settle({ tokens, all }, leaning);
       else {
         tally.add(all);
+        tally.name(tokens);
         waiting.push({ tokens, all });
       }
     }
@@ -89,10 +91,12 @@ function settled(tokens: readonly Token[], found: readonly Candidate[], leaning:
   settleParts(tokens, all, leaning);
   const single = splitPairs(tokens, all);
   settleTopics(tokens, single, leaning, true);
+  settleReckoned(tokens, single);
   carryUnits(tokens, single);
   settleTopics(tokens, single, leaning, false);
   // What a topic told may be set against a bare number in its turn.
   carryUnits(tokens, single);
+  settleReckoned(tokens, single);
   shareAlong(tokens, single);
   return single.filter((one) => known(one) && !one.unit.endsWith('?'));
 }

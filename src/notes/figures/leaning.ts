@@ -1,5 +1,6 @@
 /** What a whole text says of its units: its currencies, and the one unit that it uses of a kind. */
 import { type Candidate, type Habits, known } from './figure.ts';
+import { around, at, type Token } from './tokens.ts';
 import { MONEY } from './unit-words.ts';
 
 export interface Leaning {
@@ -7,13 +8,19 @@ export interface Leaning {
   money: string;
   /** What a cent is of. */
   cent: string;
+  /** Numbers with two decimals are sums in this text, and hardly anything else. */
+  prices: boolean;
   fahrenheit: boolean;
   /** The text gives angles as well. */
   angles: boolean;
   /** Small lengths are in millimetres, or in inches and thous; both where neither outweighs the other. */
   metric: boolean;
   inches: boolean;
+  /** Decimals below one are of millimetres alone. */
+  fine: boolean;
   psi: boolean;
+  volts: boolean;
+  ohms: boolean;
   /** The only unit of its kind in the text; empty where there are two or none. */
   speed: string;
   torque: string;
@@ -28,14 +35,46 @@ const KINDS = {
   heat: ['degC', 'degF'],
 } as const;
 
+const NAMED: ReadonlyMap<string, string> = new Map([
+  ['mph', 'mph'],
+  ['kph', 'km/h'],
+  ['kmh', 'km/h'],
+  ['fahrenheit', 'degF'],
+  ['celsius', 'degC'],
+  ['centigrade', 'degC'],
+  ['psi', 'psi'],
+]);
+
 export class Tally {
   readonly #seen = new Map<string, number>();
+  readonly #fine = { mm: 0, others: 0 };
+  readonly #twoPlaces = { sums: 0, others: 0 };
 
   add(all: readonly Candidate[]): void {
     for (const one of all) {
       if (!known(one)) continue;
+      if (/^\d+\.\d\d$/.test(one.digits) && !one.word)
+        this.#twoPlaces[MONEY.has(one.unit) ? 'sums' : 'others'] += 1;
+      if (/^0\.\d\d?$/.test(one.digits) && !one.fraction && /^(?:mm|mil\?|thou|in|cm)$/.test(one.unit))
+        this.#fine[/^(?:mm|mil\?)$/.test(one.unit) ? 'mm' : 'others'] += 1;
       const unit = one.unit === 'in' && !one.decimal ? 'in, whole' : one.unit;
       this.#seen.set(unit, (this.#seen.get(unit) ?? 0) + 1);
+    }
+  }
+
+  /** Units named without a number: "miles an hour, obviously", "that's kilometres". */
+  name(tokens: readonly Token[]): void {
+    for (let i = 0; i < tokens.length; i++) {
+      const word = at(tokens, i);
+      const spoken =
+        /^(?:kilometres|kilometers|miles|km)$/.test(word) &&
+        (at(tokens, i + 1) === 'an' || /^(?:that's|it's|in|reads|shows)$/.test(at(tokens, i - 1))) &&
+        (at(tokens, i + 1) === 'an' ||
+          (tokens[i + 1]?.kind !== 'word' &&
+            / (?:clock|speedo|needle|speedometer) /.test(around(tokens, i - 12, i + 8))));
+      const unit = NAMED.get(word) ?? (spoken ? (word === 'miles' ? 'mph' : 'km/h') : undefined);
+      if (unit && tokens[i - 1]?.kind !== 'number')
+        this.#seen.set(unit, Math.max(1, this.#seen.get(unit) ?? 0));
     }
   }
 
@@ -65,11 +104,15 @@ export class Tally {
             : habits.money === 'USD'
               ? 'USD'
               : 'EUR',
+      prices: this.#twoPlaces.sums >= 4 && this.#twoPlaces.sums > 4 * this.#twoPlaces.others,
       fahrenheit: has('degF'),
       angles: has('deg'),
       metric: metric > 0 && metric * 4 >= inches,
       inches: inches > 0 && inches * 4 > metric,
+      fine: this.#fine.mm > 0 && this.#fine.others === 0,
       psi: has('psi'),
+      volts: has('V'),
+      ohms: has('ohm'),
       speed:
         only(KINDS.speed) ||
         habits.speed ||

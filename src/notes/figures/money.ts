@@ -41,7 +41,9 @@ export function withCoins(tokens: readonly Token[], one: Candidate): Candidate {
   if (!small || small.value < 1) return one;
   const coin = joins(tokens, small.to, 1) && COINS.test(at(tokens, small.to));
   if (!coin && (and || (small.value < 10 && small.value !== 5) || measuresOn(tokens, small.to))) return one;
-  if (!coin && digits && !joins(tokens, k)) return one;
+  // "3 euro 20", but "3 € 20 nuts"
+  const named = tokens[one.to - 1]?.kind === 'word' && at(tokens, one.to - 1).length > 3;
+  if (!coin && digits && !joins(tokens, k) && !(named && endsThere(tokens, small.to))) return one;
   const to = small.to + (coin ? 1 : 0);
   const value = one.value + small.value / 100;
   return {
@@ -54,6 +56,9 @@ export function withCoins(tokens: readonly Token[], one: Candidate): Candidate {
     unit: one.unit === 'pounds?' ? 'GBP' : one.unit,
   };
 }
+
+const endsThere = (tokens: readonly Token[], i: number): boolean =>
+  !joins(tokens, i, 1) || /^(?:[.,;)!?]|each|for|the|and|plus|post)$/.test(at(tokens, i));
 
 /** Whether what follows makes a number of its own: a unit, a point, a hundred, or a noun that it counts. */
 export function measuresOn(tokens: readonly Token[], i: number): boolean {

@@ -134,7 +134,53 @@ export function countsOrNames(tokens: readonly Token[], read: Reading): boolean 
   if (before === 'm' || before === '#' || before === '№') return true;
   if (Number.isInteger(read.value) && isNaming(tokens, read.from, read.value)) return true;
   if (after === "o'clock" || /^(?:am|pm)$/.test(after)) return true;
+  if (isHour(tokens, read) || isHeadingNumber(tokens, read.from)) return true;
+  // "6x 8.5 mm"
+  if (/^(?:x|×)$/.test(after) && joins(tokens, read.to) && !joins(tokens, read.to + 1)) return true;
+  // "a thirteen", "M10 x 70 set 8"
+  if (!read.decimal && !read.fraction && !read.about) {
+    if (
+      /^an?$/.test(before) &&
+      /^(?:|[.,;)!?]|and|or|it|it's|so|on|for|to|i|that|which|but|in|not)$/.test(after) &&
+      read.value < 100
+    )
+      return true;
+    if (
+      /^(?:set|pack|qty|lot)$/.test(before) &&
+      tokens[read.from - 2]?.kind === 'number' &&
+      /^(?:|[.,;)])$/.test(after)
+    )
+      return true;
+  }
   return isYear(tokens, read);
+}
+
+/** "quarter to nine", "twenty past six", and "ten to six" where a time of day is asked for. */
+function isHour(tokens: readonly Token[], read: Reading): boolean {
+  const hour = Number.isInteger(read.value) && read.value >= 1 && read.value <= 12;
+  const word = at(tokens, read.from - 1);
+  if (hour && /^(?:to|past)$/.test(word)) {
+    const minutes = at(tokens, read.from - 2);
+    if (/^(?:quarter|half)$/.test(minutes) && (word === 'past' || minutes === 'quarter')) return true;
+    if (MINUTES.test(minutes) && (word === 'past' || TELLS_HOUR.test(at(tokens, read.from - 3)))) return true;
+  }
+  if (!MINUTES.test(at(tokens, read.to - 1)) || !/^(?:to|past)$/.test(at(tokens, read.to))) return false;
+  return (
+    HOURS.test(at(tokens, read.to + 1)) &&
+    (at(tokens, read.to) === 'past' || TELLS_HOUR.test(at(tokens, read.from - 1))) &&
+    /^(?:|[.,;)!?]|and|when|so|in|on|at|the|we|i|before|by|now|already)$/.test(at(tokens, read.to + 2))
+  );
+}
+
+const MINUTES = /^(?:five|ten|twenty|5|10|20|25)$/;
+const HOURS = /^(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|[1-9]|1[0-2])$/;
+const TELLS_HOUR = /^(?:it's|its|it|is|was|at|till|until|by|about|nearly|almost|only|just|already|and)$/;
+
+/** "### 1.2 Bearer". */
+function isHeadingNumber(tokens: readonly Token[], from: number): boolean {
+  let k = from - 1;
+  while (at(tokens, k) === '#' && joins(tokens, k)) k -= 1;
+  return at(tokens, k) === '#' && (tokens[k]?.gap ?? 3) >= 2;
 }
 
 export function isNaming(tokens: readonly Token[], from: number, value: number): boolean {
@@ -147,13 +193,14 @@ export function isNaming(tokens: readonly Token[], from: number, value: number):
   );
 }
 
+const YEAR_BEFORE =
+  /^(?:in|since|of|from|year|back|a|the|before|after|until|till|by|circa|built|made|registered|about|around|spring|summer|autumn|winter)$/;
+
 function isYear(tokens: readonly Token[], read: Reading): boolean {
-  if (
-    read.pair &&
-    (read.pair.high === 19 || read.pair.high === 20 || read.pair.high === 18) &&
-    read.pair.low >= 10
-  )
-    return !/^(?:cost|was|paid|for|at|only)$/.test(at(tokens, read.from - 1));
+  if (read.pair && /^(?:18|19|20)$/.test(String(read.pair.high)) && read.pair.low >= 10)
+    return (
+      YEAR_BEFORE.test(at(tokens, read.from - 1)) || /^(?:something|model|vintage)$/.test(at(tokens, read.to))
+    );
   return (
     !read.decimal &&
     !(read.pair && !read.pair.oh && read.pair.low < 10) &&

@@ -5,6 +5,8 @@ import { at, joins, type Token } from './tokens.ts';
 
 const INCH_THINGS =
   /^(?:pitch|bolts?|hose|pipe|spanner|drill|socket|drive|plate|chain|rod|bar|af|studs?|ball|balls|tube|copper|copper pipe|setscrews?|nuts?|screws?|washers?|square|round|bit|fuel)$/;
+const OF_TENTHS = /^(?:play|slop|clearance|wear|movement|float|lift|backlash|runout|wobble|taper|ovality)$/;
+
 export function settleParts(tokens: readonly Token[], all: readonly Candidate[], leaning: Leaning): void {
   for (const [i, one] of all.entries()) {
     if (one.unit !== '' || one.part === undefined) continue;
@@ -26,7 +28,10 @@ function unitOf(
   if (part === 1000) return 'in';
   if (part === 100) return inches && !metric ? '' : 'mm';
   if (part === 10)
-    return /^tenths?$/.test(at(tokens, one.to - 1)) && one.value < 1 && !(inches && !metric) && after !== 'of'
+    return /^tenths?$/.test(at(tokens, one.to - 1)) &&
+      one.value < 1 &&
+      !(inches && !metric) &&
+      (after !== 'of' || OF_TENTHS.test(at(tokens, one.to + 1)))
       ? 'mm'
       : '';
   if (part === 16 || part === 32 || part === 64 || (part >= 4 && thing)) return 'in';
@@ -34,8 +39,8 @@ function unitOf(
   if (
     (part === 2 || part === 4) &&
     before?.unit === 'turn' &&
-    one.from - before.to < 7 &&
-    /^(?:back|more|out|in|again|further|forrard|forward|forwards|on|clockwise|anticlockwise|,|\.)?$/.test(
+    one.from - before.to < 12 &&
+    /^(?:back|more|out|in|again|further|forrard|forward|forwards|on|clockwise|anticlockwise|either|richer|weaker|leaner|,|\.)?$/.test(
       after,
     )
   )

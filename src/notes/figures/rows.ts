@@ -2,7 +2,7 @@
 import { type Candidate, known, NONE } from './figure.ts';
 import { inFull } from './said.ts';
 import { counts } from './standing.ts';
-import { at, type Token } from './tokens.ts';
+import { at, joins, type Token } from './tokens.ts';
 import { MONEY } from './unit-words.ts';
 
 const SEPARATOR =
@@ -20,6 +20,15 @@ export function shareUnits(tokens: readonly Token[], all: readonly Candidate[]):
     if (!a || !b || a.unit !== '' || b.unit === 'ratio' || b.from - a.to > 4) continue;
     if (!known(b) && !(b.part !== undefined && b.part >= 8 && b.unit === '')) continue;
     const between = tokens.slice(a.to, b.from);
+    // "20..25 mm"
+    if (
+      between.length > 0 &&
+      between.every(({ text, gap }) => /^[.…]$/.test(text) && gap === 0) &&
+      joins(tokens, b.from)
+    ) {
+      if (between.length > 1 || between[0]?.text === '…') share(a, b);
+      continue;
+    }
     if (
       between.some(
         ({ text, gap }, k) =>
@@ -58,7 +67,7 @@ export function shareForward(tokens: readonly Token[], all: readonly Candidate[]
       b.unit !== '' ||
       !known(a) ||
       b.from - a.to > 3 ||
-      b.from === a.to ||
+      (b.from === a.to && a.unit !== 'h') ||
       (tokens[b.from]?.gap ?? 3) > 1
     )
       continue;
@@ -77,9 +86,23 @@ export function shareForward(tokens: readonly Token[], all: readonly Candidate[]
       alike(a, b, 4) &&
       b.value > 4 &&
       !counts(tokens, b);
+    // "an hour and twenty", "5 h 40"
+    const minutes =
+      a.unit === 'h' &&
+      Number.isInteger(a.value) &&
+      Number.isInteger(b.value) &&
+      b.value >= 5 &&
+      b.value < 60 &&
+      (words === 'and' || words === '') &&
+      b.value % 5 === 0 &&
+      !counts(tokens, b);
     const tolerance = /^(?:±|\+ \/ -|\+ -|plus (?:or )?minus)$/.test(words) && b.value < a.value;
-    if (!size && !sum && !tolerance) continue;
-    b.unit = a.unit;
+    const instead =
+      /^(?:now )?(?:instead of|rather than|down from|up from|and not)$/.test(words) &&
+      alike(a, b, 10) &&
+      !counts(tokens, b);
+    if (!size && !sum && !tolerance && !minutes && !instead) continue;
+    b.unit = minutes ? 'min' : a.unit;
     b.shared = true;
     b.carried = true;
   }
@@ -92,7 +115,7 @@ export function shareAlong(tokens: readonly Token[], all: readonly Candidate[]):
     if (!a || !b || b.from - a.to !== 1 || (tokens[b.from]?.gap ?? 3) > 1) continue;
     const between = at(tokens, a.to);
     const pair =
-      /^(?:to|or|-|–|\/)$/.test(between) || (between === 'and' && at(tokens, a.from - 1) === 'between');
+      /^(?:to|or|-|–|\/|vs|v)$/.test(between) || (between === 'and' && at(tokens, a.from - 1) === 'between');
     if (!pair || counts(tokens, b)) continue;
     const [from, to] =
       a.carried && known(a) && b.unit === '' ? [a, b] : b.carried && known(b) && a.unit === '' ? [b, a] : [];
@@ -128,8 +151,10 @@ function isRow(tokens: readonly Token[], a: Candidate, b: Candidate, words: stri
   if (strict)
     return alike(a, b, b.value === 0 ? Number.POSITIVE_INFINITY : 40) || b.value < 0 || a.value === 0;
   const counts = Number.isInteger(a.value) && a.value <= 12 && !a.decimal && !a.fraction;
+  if (/^and (?:about|roughly|maybe|nearly)$/.test(words) && a.word && a.value <= 4) return false;
   if (/^(?:,|and|, and|and then|then|&)$/.test(words) && counts) {
-    if (before === 'between' || /^(?:x|×|by|,|\/)$/.test(before)) return alike(a, b, 5);
+    if (before === 'between' || (/^(?:x|×|by|,|\/)$/.test(before) && !(a.word && a.value <= 4)))
+      return alike(a, b, 5);
     if (
       /^(?:turn|click|teeth|pounds\?|week|d|h|min)$/.test(b.unit) &&
       !/^(?:between|front|rear|left|right)$/.test(before)

@@ -1,6 +1,7 @@
 /** A number said in words, or in digits and words together: "three point four", "two and a quarter", "1 and a half", "3 point 5". */
 import { decimalsAt } from './decimal-words.ts';
 import type { Reading } from './figure.ts';
+import { partNameAt } from './part-names.ts';
 import { andPartAt, onePartAt, partsAfter } from './part-words.ts';
 import { at, joins, next, type Token } from './tokens.ts';
 import { type Count, countAt, pairAfter } from './whole-words.ts';
@@ -74,7 +75,7 @@ function coupleAt(tokens: readonly Token[], i: number): Reading | undefined {
 /** Decimals, parts and tails behind a whole number. */
 function grown(tokens: readonly Token[], base: Reading, count: Count): Reading {
   const k = next(tokens, count.to);
-  if (k >= 0 && at(tokens, k) === 'point') {
+  if (k >= 0 && /^(?:point|comma)$/.test(at(tokens, k))) {
     const from = next(tokens, k + 1);
     const found = from < 0 ? undefined : decimalsAt(tokens, from);
     if (found) return bit(tokens, whole(base.from, found.to, `${count.value}.${found.digits}`));
@@ -100,7 +101,7 @@ function grown(tokens: readonly Token[], base: Reading, count: Count): Reading {
   };
 }
 
-/** "two and a half", "two and a bit", "two and a half thousand". */
+/** "two and a half", "two and a bit", "two and a half thousand", "two and a half hundredths". */
 function tailed(
   tokens: readonly Token[],
   base: Reading,
@@ -108,6 +109,11 @@ function tailed(
   tail: { add: number; size: number; to: number },
 ): Reading {
   if (tail.size === 0) return { ...base, to: tail.to, about: true };
+  const fine = partNameAt(tokens, tail.to);
+  if (fine && fine.size >= 10) {
+    const value = (count + tail.add) / fine.size;
+    return { ...base, to: fine.to, value, digits: inFull(value), fraction: true, part: fine.size };
+  }
   const multiple = /^(?:hundred|thousand)$/.exec(at(tokens, tail.to))?.[0];
   const value = (count + tail.add) * (multiple === 'hundred' ? 100 : multiple ? 1000 : 1);
   return {

@@ -1,6 +1,6 @@
 /** How a bare number stands among its words: set against a figure, read off something, or only counting. */
 import type { Candidate } from './figure.ts';
-import { at, joins, type Token } from './tokens.ts';
+import { around, at, joins, type Token } from './tokens.ts';
 
 const words = (list: string): ReadonlySet<string> => new Set(list.split(' '));
 
@@ -8,19 +8,19 @@ export type Standing = 'no' | 'weak' | 'reads' | 'against';
 
 /** Words that a reading stands behind. */
 const READS = words(
-  `is was are were be been being reads read reading says say said wants want wanted wanting limit limits min max minimum maximum get gets got getting find found measures measure measured measuring show shows showed showing had have has having make makes made give gives gave given go goes went going from to than between and or at now then call down up under over nearly allows allow allowed comes come came new old left right top bottom middle centre center front rear back inside outside inner outer out fronts rears side lead leading trail trailing other inlet exhaust nearside offside near reckon reckons reckoned only just like until till after before exactly need needs needed not no took takes ought standard nominal original started start worn settled held holds drops drop dropped fell rose climbed risen left-hand right-hand one two three four five six second third first reach reached spec specification book figure tolerance supposed another by perhaps possibly off past towards through set sat sits stood stands settles ran runs ended stayed stays feeler bore of every against`,
+  `is was are were be been being reads read reading says say said wants want wanted wanting limit limits min max minimum maximum get gets got getting find found measures measure measured measuring show shows showed showing had have has having make makes made give gives gave given go goes went going from to than between and or at now then call down up under over nearly allows allow allowed comes come came new old left right top bottom middle centre center front rear back inside outside inner outer out fronts rears side lead leading trail trailing other inlet exhaust nearside offside near reckon reckons reckoned only just like until till after before exactly need needs needed not no took takes ought standard nominal original started start worn settled held holds drops drop dropped fell rose climbed risen left-hand right-hand one two three four five six second third first reach reached spec specification book figure tolerance supposed another by perhaps possibly off past towards through set sat sits stood stands settles ran runs ended stayed stays feeler bore of every against moves moved does did used btm bot instead good`,
 );
 /** The strongest of them: what follows is set against a figure. */
 const AGAINST = words(
-  `be wants want wanted limit limits min max minimum maximum says say said allows allow allowed reads read than between from to not spec was is standard nominal goes shows show showed reckoned measures measure measured get got another or until till now asks asked calls specifies against took takes`,
+  `be wants want wanted limit limits min max minimum maximum says say said allows allow allowed reads read than between from to not spec was is standard nominal goes shows show showed reckoned measures measure measured get got another or until till now asks asked calls specifies against took takes hold holds make makes instead stamped moves moved does used`,
 );
 /** Between the two: "it should be about", "the limit is only". */
 const LOOSE = words(
-  `about around only just roughly nearly say exactly a the be of more like maybe well still really at actually probably than : = ~ ± ( min max perhaps for stamped under over`,
+  `about around only just roughly nearly say exactly a the be of more like maybe well still really at actually probably than what er um uh : = ~ ± ( min max perhaps for stamped under over`,
 );
 /** What may follow a figure that carries no unit of its own. */
 const MAY_FOLLOW = words(
-  `. , ; : ! ? ) | / – — + & ( - inside outside and or at on in so but to when with without is was the cold hot warm front rear left right too all indicated now then before after by which it if i that that's this for as there here from than where while because since until till each either both every again dead new old max min maximum minimum limit not no yes who what we you he she they it's i'm i've i'd there's he's we've they're ish plus less instead rather only just exactly though still even across along down up off out over under near nearly about side goes says reads wants would should could will can may must top middle bottom centre inner outer book has had have were are be went afterwards back today yesterday tonight overnight per also okay ok free measured nominal standard total unloaded loaded fully engine idling leading trailing lead trail long wide deep thick high tall apart odd real flat fine good perfect spot bang low short between through same my his her our your their a an one uh um er`,
+  `. , ; : ! ? ) | / – — + & ( - inside outside and or at on in so but to when with without is was the cold hot warm front rear left right too all indicated now then before after by which it if i that that's this for as there here from than where while because since until till each either both every again dead new old max min maximum minimum limit not no yes who what we you he she they it's i'm i've i'd there's he's we've they're ish plus less instead rather only just exactly though still even across along down up off out over under near nearly about side goes says reads wants would should could will can may must top middle bottom centre inner outer book has had have were are be went afterwards back today yesterday tonight overnight per also okay ok won't doesn't wouldn't didn't btm bot lh rh ns os frt free measured nominal standard total unloaded loaded fully engine idling leading trailing lead trail long wide deep thick high tall apart odd real flat fine good perfect spot bang low short between through same my his her our your their a an one uh um er`,
 );
 /** Readings do not count nouns: "four bolts", "ten strokes". */
 const COUNTS = words(
@@ -45,14 +45,45 @@ export function counts(tokens: readonly Token[], one: Candidate): boolean {
   if (after === '-' && next.gap === 0 && joins(tokens, one.to + 1) && tokens[one.to + 1]?.kind === 'word')
     return at(tokens, one.to + 1) !== 'ish';
   if (next.kind === 'word' && next.gap === 0) return true;
-  return (
-    !one.decimal &&
-    next.kind === 'word' &&
-    after.length > 3 &&
-    /[^s'’]s$/.test(after) &&
-    !PLURAL_BUT_NO_NOUN.has(after) &&
-    !MAY_FOLLOW.has(after)
-  );
+  if (one.decimal || next.kind !== 'word') return false;
+  // "twenty six goes and my tea went cold"
+  if (after === 'goes')
+    return /^(?:and|to|at|of|before|later|till|until|with|,|\.)$/.test(at(tokens, one.to + 1));
+  const noun = ADJECTIVE.test(after) ? one.to + 1 : one.to;
+  if (noun > one.to && (at(tokens, noun) === 'm' || /^m\d+$/.test(at(tokens, noun)))) return true;
+  return joins(tokens, noun, 1) && isPlural(at(tokens, noun)) && !(noun > one.to && one.value > 12);
+}
+
+const ADJECTIVE =
+  /^(?:new|old|more|spare|used|good|bad|big|small|long|short|fresh|brass|steel|copper|plain|spring|rusty|bent|broken|loose|tiny|little)$/;
+
+const isPlural = (word: string): boolean =>
+  word.length > 3 && /[^s'’]s$/.test(word) && !PLURAL_BUT_NO_NOUN.has(word) && !MAY_FOLLOW.has(word);
+
+/** Said behind the number: "where six is allowed", "and nine on the other", "11 or so", "three hundred and eleven, near as makes no difference". */
+function isSetAgainst(tokens: readonly Token[], one: Candidate): boolean {
+  const behind = around(tokens, one.to, one.to + 3);
+  if (/^ (?:is|are) (?:allowed|the limit|permitted|right|correct) /.test(behind)) return true;
+  if (/^ (?:or so|near as|near enough|as near as) /.test(behind)) return one.value > 4 || one.decimal;
+  if (/^ (?:on|at|in|for|to) the (?:other|right|left|second|rear|back|front|nearside|offside) /.test(behind))
+    return true;
+  if (/^ (?:the other) /.test(behind)) return true;
+  if (/^ (?:won't|wouldn't|doesn't|didn't) /.test(behind)) return one.value > 4;
+  return at(tokens, one.from - 1) === 'the' && at(tokens, one.from - 2) === 'not' && one.to > 0;
+}
+
+/** "Twenty four." said by itself is a reading, or an answer. */
+function isAlone(tokens: readonly Token[], one: Candidate): boolean {
+  const [first, next] = [tokens[one.from], tokens[one.to]];
+  const begins = (first?.gap ?? 3) >= 2 || /^[.!?:]$/.test(at(tokens, one.from - 1));
+  const ends =
+    !next ||
+    next.gap >= 2 ||
+    /^[.!?]$/.test(next.text) ||
+    (next.text === ',' && at(tokens, one.to + 1) === 'so');
+  if (!begins || !ends || (one.word && one.value <= 4 && !one.fraction)) return false;
+  // The number of an item in a list
+  return one.word || one.decimal || !(next?.text === '.' && (first?.gap ?? 3) >= 2);
 }
 
 /** In running speech without stops anything may follow a reading, so `speech` asks less of what follows. */
@@ -77,6 +108,8 @@ export function standingOf(tokens: readonly Token[], one: Candidate, speech: boo
   )
     return 'no';
   if (!apart && AGAINST.has(word)) strong = true;
+  if (isSetAgainst(tokens, one)) return 'against';
+  if (isAlone(tokens, one)) return 'reads';
   const isWord = /^(?:.+['’]s|its|thats|theres|heres|whats)$/.test(word) && word !== "let's";
   const bit = one.about === true && at(tokens, one.to - 1) === 'bit';
   if (one.decimal || one.pair?.oh || bit) return strong || isWord ? 'against' : 'reads';

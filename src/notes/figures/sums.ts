@@ -1,25 +1,39 @@
 /** "seal was four ninety", "5,90 post", "eighteen for freight": a sum without its currency, where the words pay for something. */
+import { isBargained } from './bargains.ts';
 import { type Candidate, known } from './figure.ts';
 import type { Leaning } from './leaning.ts';
+import { counts } from './standing.ts';
 import { around, at, joins, type Token } from './tokens.ts';
 import { MONEY } from './unit-words.ts';
 
 const BEFORE =
-  /^(?:cost|costs|costing|paid|pay|charged|price|priced|post|postage|freight|carriage|@|each|for|spent|total|totals|totalled|sold|asked|asking|wanted|delivery|duty|customs|fee|plus|\+|bill|bought|another|to|is|was|were|at|only|about|be|came|just|nearly|and|,|:|got|shipping|of|with|that's|thats|it's|its|comes|makes|x|×|\()$/;
+  /^(?:cost|costs|costing|paid|pay|charged|price|priced|post|postage|freight|carriage|@|each|for|spent|total|totals|totalled|sold|asked|asking|wanted|delivery|duty|customs|fee|plus|\+|bill|bought|another|to|is|was|were|at|only|about|be|came|just|nearly|and|,|:|got|shipping|of|with|that's|thats|it's|its|comes|makes|x|×|\()?$/;
 const AFTER =
-  /^(?:each|ea|apiece|post|posted|postage|freight|carriage|delivery|delivered|duty|the|for|from|a|all|incl|inclusive|plus|\+|and|per|pair|lot|shipping|odd|[.,;)]|so|to|customs|fee|p|on|at|in|altogether|together|exactly|all|that|i|which|he|she|they|but)?$/;
+  /^(?:each|ea|apiece|post|posted|postage|freight|carriage|delivery|delivered|duty|the|for|from|a|all|incl|inclusive|plus|\+|and|per|pair|lot|shipping|odd|[.,;)=|]|so|to|customs|fee|p|on|at|in|altogether|together|exactly|all|that|i|which|he|she|they|but)?$/;
 const PAYING =
-  / (?:paid|pay|cost|costs|costing|price|priced|bought|buy|buying|post|postage|posted|charged|charge|bill|spent|spend|sold|selling|freight|carriage|delivered|delivery|total|shipping|cheap|ordered|order|ea|apiece|customs|duty|fee|refund|receipt|invoice|budget|money|worth|owe|owes|change|@) /;
+  / (?:paid|pay|cost|costs|costing|price|priced|bought|buy|buying|post|postage|posted|charged|charge|bill|spent|spend|sold|selling|freight|carriage|delivered|delivery|total|shipping|cheap|ordered|order|ea|apiece|customs|duty|fee|refund|receipt|invoice|budget|money|worth|owe|owes|change|shop|stall|ironmonger|counter|@) /;
 const MEASURE =
-  / (?:mm|gauge|micrometer|mike|caliper|calliper|vernier|bore|clearance|play|gap|volts|thread|measures|measured|reads|torque|limit|diameter|pressure|bar|o'clock|half past|clock|evening|morning|wide|long|thick) /;
+  / (?:mm|gauge|micrometer|mike|caliper|calliper|vernier|bore|clearance|play|gap|volts|thread|measures|measured|reads|torque|limit|diameter|pressure|bar|o'clock|half past|clock|evening|morning|wide|long|thick|left|right|top|bottom|idle|gravity|hydrometer) /;
+const FREIGHT =
+  /^(?:post|postage|freight|carriage|carr|delivery|shipping|duty|customs|airmail|courier|handling|crate|crating|packing)$/;
+const EACH = /^(?:each|ea|apiece)$/;
+const PER_LOT =
+  /^ (?:a|the|per|for a|for the|\/) (?:metre|meter|litre|liter|foot|pair|set|tin|box|bag|lot|kilo|yard|piece|bottle|can|roll|pack|m) /;
+const CLOCK =
+  /^(?:at|till|until|from|by|shut|shuts|open|opens|close|closes|since|work|works|worked|before|after)$/;
 
-/** A sum takes the currency of the sum beside it, else that of the text. */
+/** A sum takes the currency of the sum beside it, else that of the text. What is settled late tells what stands before it. */
 export function settleSums(tokens: readonly Token[], all: readonly Candidate[], leaning: Leaning): void {
-  for (const [i, one] of all.entries()) {
-    if (one.unit !== '' || one.fraction || one.value <= 0 || one.part !== undefined) continue;
-    const beside = neighbour(tokens, all, i);
-    const currency = namedBehind(tokens, one) || (beside?.unit ?? leaning.money);
-    if (!currency || !isSum(tokens, one, beside)) continue;
+  const bare = all.flatMap((one, i) =>
+    one.unit === '' && !one.fraction && one.value > 0 && one.part === undefined ? [i] : [],
+  );
+  for (const i of [...bare, ...bare.toReversed()]) {
+    const one = all[i];
+    if (one?.unit !== '') continue;
+    const beside = neighbour(all, i);
+    const named = namedBehind(tokens, one);
+    const currency = named || (beside?.unit ?? leaning.money);
+    if (!currency || !isSum(tokens, all, i, { beside, named: named !== '', leaning })) continue;
     one.unit = currency;
     one.shared = true;
     one.carried = true;
@@ -31,13 +45,13 @@ export function settleSums(tokens: readonly Token[], all: readonly Candidate[], 
   }
 }
 
-/** "31.20 to the mount people in pounds". */
+/** "31.20 to the mount people in pounds", "96.00 + crate 18.00, all GBP". */
 function namedBehind(tokens: readonly Token[], one: Candidate): string {
   const found =
-    / in (pounds|sterling|euros|dollars|crowns|yen|czech crowns)\b/.exec(
+    / (?:in|all) (pounds|sterling|euros|dollars|crowns|yen|czech crowns|gbp|eur|usd|czk|jpy|kč)\b/.exec(
       around(tokens, one.to, one.to + 8),
     )?.[1] ?? '';
-  return found === '' ? '' : (IN_WORDS[found] ?? '');
+  return found === '' ? '' : (IN_WORDS[found] ?? found.toUpperCase());
 }
 
 const IN_WORDS: Readonly<Record<string, string>> = {
@@ -47,10 +61,11 @@ const IN_WORDS: Readonly<Record<string, string>> = {
   dollars: 'USD',
   crowns: 'CZK',
   'czech crowns': 'CZK',
+  kč: 'CZK',
   yen: 'JPY',
 };
 
-function neighbour(tokens: readonly Token[], all: readonly Candidate[], i: number): Candidate | undefined {
+function neighbour(all: readonly Candidate[], i: number): Candidate | undefined {
   const one = all[i];
   let best: { far: number; one: Candidate } | undefined;
   for (const way of [-1, 1])
@@ -63,46 +78,118 @@ function neighbour(tokens: readonly Token[], all: readonly Candidate[], i: numbe
       if (!best || far < best.far) best = { far, one: other };
       break;
     }
-  void tokens;
   return best?.one;
 }
 
-function isSum(tokens: readonly Token[], one: Candidate, beside: Candidate | undefined): boolean {
+interface Evidence {
+  beside: Candidate | undefined;
+  /** Its currency is named behind it. */
+  named: boolean;
+  leaning: Leaning;
+}
+
+function isSum(
+  tokens: readonly Token[],
+  all: readonly Candidate[],
+  i: number,
+  { beside, named, leaning }: Evidence,
+): boolean {
+  const one = all[i];
+  if (!one) return false;
+  const written = /\.\d\d$/.test(one.digits);
   const cents =
-    /\.\d\d$/.test(one.digits) ||
+    written ||
     (one.pair !== undefined && one.pair.low >= 5 && Number.isInteger(one.pair.low) && !one.pair.oh);
-  const before = at(tokens, one.from - 1);
+  const before = joins(tokens, one.from, 2) ? at(tokens, one.from - 1) : '';
   const after = joins(tokens, one.to, 1) ? at(tokens, one.to) : '';
   const near = around(tokens, one.from - 10, one.to + 9);
-  if (MEASURE.test(around(tokens, one.from - 6, one.to + 5))) return false;
-  const freight = /^(?:post|postage|freight|carriage|delivery|shipping|duty|customs)$/;
+  const paying = PAYING.test(near);
+  const each = EACH.test(after) || PER_LOT.test(around(tokens, one.to, one.to + 3));
+  if (written && CLOCK.test(before) && !each && !FREIGHT.test(after) && isTime(one)) return false;
+  // "2 at 4.10"
+  if (
+    before === 'at' &&
+    written &&
+    tokens[one.from - 2]?.kind === 'number' &&
+    leaning.money !== '' &&
+    endsItem(after)
+  )
+    return !MEASURE.test(near);
+  if (before === '@' && (written || beside !== undefined || paying)) return true;
+  if (each && written && (beside !== undefined || leaning.money !== '')) return true;
+  if (isBargained(tokens, all, i)) return true;
+  const measured = MEASURE.test(around(tokens, one.from - 6, one.to + 5));
+  if (written && (beside !== undefined || named || leaning.prices) && endsItem(after))
+    if (!MEASURE.test(item(tokens, one)) && !likeMeasure(all, i)) return true;
+  if (measured) return false;
   const posted =
-    freight.test(after) || (after === 'for' && [1, 2].some((k) => freight.test(at(tokens, one.to + k))));
-  if (posted) return one.decimal || cents || beside !== undefined || PAYING.test(near);
-  if (cents && !one.pair)
+    FREIGHT.test(after) || (after === 'for' && [1, 2].some((k) => FREIGHT.test(at(tokens, one.to + k))));
+  if (posted) return one.decimal || cents || beside !== undefined || paying;
+  if (written)
     return (
-      PAYING.test(near) ||
+      paying ||
       (beside !== undefined && BEFORE.test(before)) ||
       /^(?:@|each|for|paid)$/.test(before) ||
-      /^(?:each|ea|apiece)$/.test(after)
+      EACH.test(after)
     );
   if (cents) {
-    const costed = PAYING.test(near);
-    if (costed && /^(?:was|cost|paid|for|at|@)$/.test(before)) return true;
+    if ((paying || each) && /^(?:was|is|cost|paid|for|at|@)$/.test(before)) return true;
     const close =
       beside !== undefined && Math.min(Math.abs(one.from - beside.to), Math.abs(beside.from - one.to)) < 9;
-    return (close || ((costed || beside !== undefined) && BEFORE.test(before))) && AFTER.test(after);
+    return (close || ((paying || beside !== undefined) && BEFORE.test(before))) && AFTER.test(after);
   }
   if (one.decimal) return false;
   if (/^(?:@|cost|costs|paid)$/.test(before) && !/s$/.test(after)) return true;
-  if (/^(?:each|ea|apiece)$/.test(after)) return PAYING.test(near) && one.value > 1;
+  if (each) return paying && one.value > 1;
+  return isRound(tokens, one, near, beside);
+}
+
+/** "it will be forty odd", "another fourteen and the post": a sum without cents. */
+function isRound(
+  tokens: readonly Token[],
+  one: Candidate,
+  near: string,
+  beside: Candidate | undefined,
+): boolean {
   const odd = at(tokens, one.to) === 'odd';
+  const [before, after] = [at(tokens, one.from - 1), at(tokens, one.to)];
+  if (odd && beside && one.from - beside.to < 12) return true;
   return (
     (odd ||
       (/^(?:for|plus|about|be|was|another|of|only)$/.test(before) &&
-        /^(?:[.,;)]|the|so|plus|and|for)?$/.test(after) &&
+        /^(?:[.,;)]|the|so|plus|and|for)?$/.test(joins(tokens, one.to, 1) ? after : '') &&
         one.value >= 5)) &&
     / (?:paid|cost|costs|price|bill|spent|sold|budget|total) /.test(near) &&
-    (odd || !/^(?:and|the)$/.test(after) || beside !== undefined)
+    (odd || !/^(?:and|the)$/.test(after) || beside !== undefined) &&
+    !counts(tokens, one)
   );
+}
+
+/** "18.00" may be an hour, "7.80" none. */
+const isTime = (one: Candidate): boolean => one.value < 24 && Number(one.digits.split('.')[1] ?? '99') < 60;
+
+const endsItem = (after: string): boolean => /^(?:[.,;)=|+&]|each|ea|plus|and|so|total|all)?$/.test(after);
+
+/** The words of the item that a sum ends: "tin of grease 6.50". */
+function item(tokens: readonly Token[], one: Candidate): string {
+  let k = one.from - 1;
+  for (let steps = 0; steps < 9 && k >= 0 && joins(tokens, k + 1, 1); steps++, k--)
+    if (/^[.,;:|(+]$/.test(at(tokens, k))) break;
+  return around(tokens, k + 1, one.to + 2);
+}
+
+/** Whether the next figure before it is a like measure of something else: "9.20 mm left, 8.80 right". */
+function likeMeasure(all: readonly Candidate[], i: number): boolean {
+  const one = all[i];
+  const places = (of: Candidate): number => of.digits.split('.')[1]?.length ?? 0;
+  const like = all.slice(Math.max(0, i - 40), i + 40).filter((other) => {
+    if (!one || other === one || !known(other) || other.fraction) return false;
+    return places(other) === 2 && Math.abs(Math.log(one.value / Math.abs(other.value))) < 0.03;
+  });
+  if (like.length > 0 && like.every(({ unit }) => !MONEY.has(unit))) return true;
+  return [all[i - 1], all[i + 1]].some((other) => {
+    if (!one || !other || !known(other) || !other.decimal || MONEY.has(other.unit)) return false;
+    const far = Math.min(Math.abs(one.from - other.to), Math.abs(other.from - one.to));
+    return far < 12 && Math.abs(Math.log(one.value / Math.abs(other.value))) < 0.5;
+  });
 }

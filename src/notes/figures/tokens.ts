@@ -47,9 +47,10 @@ export const at = (tokens: readonly Token[], i: number): string => tokens[i]?.te
 export const joins = (tokens: readonly Token[], i: number, most: 0 | 1 | 2 = 0): boolean =>
   (tokens[i]?.gap ?? 3) <= most;
 
-/** The next word of the same number: over a blank or a hyphen; -1 where the number ends. */
+/** The next word of the same number: over a blank or a hyphen, which may end the line; -1 where the number ends. */
 export function next(tokens: readonly Token[], i: number): number {
-  if (at(tokens, i) === '-' && joins(tokens, i, 1) && joins(tokens, i + 1, 1)) return i + 1;
+  if (at(tokens, i) === '-' && joins(tokens, i, 1) && joins(tokens, i + 1, joins(tokens, i) ? 2 : 1))
+    return i + 1;
   return joins(tokens, i, 2) ? i : -1;
 }
 

@@ -1,5 +1,5 @@
 /** A bare number whose kind the words around tell: "ticks over at nine hundred", "the battery reads twelve point six". Never between two units of a kind. */
-import type { Candidate } from './figure.ts';
+import { type Candidate, NONE } from './figure.ts';
 import type { Leaning } from './leaning.ts';
 import { counts, standingOf } from './standing.ts';
 import { around, at, joins, type Token } from './tokens.ts';
@@ -33,8 +33,14 @@ const TOPICS: readonly Topic[] = [
     unit: (one) => (one.decimal && between(one, 3, 16) ? 'V' : ''),
   },
   {
+    words: / (?:loss|losing|loses|drop|dropping) /,
+    reach: 5,
+    close: true,
+    unit: (one, { volts }) => (volts && one.decimal && between(one, 0.02, 3) ? 'V' : ''),
+  },
+  {
     words:
-      / (?:tyre|tyres|tire|tires|pumped|inflated|pressures|tyre's|for the back|for the front|for the rear|for the rears|for the fronts) /,
+      / (?:tyre|tyres|tire|tires|pumped|inflated|beads|bead|let down|pressures|tyre's|for the back|for the front|for the rear|for the rears|for the fronts) /,
     reach: 9,
     close: true,
     unit: (one, { psi }) =>
@@ -62,20 +68,27 @@ const TOPICS: readonly Topic[] = [
     close: true,
     unit: (one, { heat }) => (whole(one) && between(one, 15, 250) ? heat : ''),
   },
+  {
+    words: / (?:resistance|resistances|ohmmeter|secondary|primary|winding|windings|sender|ohms) /,
+    reach: 12,
+    unit: (one, { ohms }) => (ohms && (one.value >= 40 || one.decimal) ? 'ohm' : ''),
+  },
   { words: MEASURING, reach: 12, unit: lengthOf },
   { words: / /, reach: 12, unit: bareDecimal },
 ];
 
 /** Below one, in a text of millimetres alone, with nothing near that is measured otherwise. */
-function bareDecimal(one: Candidate, { metric, inches }: Leaning, near: string): string {
+function bareDecimal(one: Candidate, { metric, inches, fine }: Leaning, near: string): string {
   const other =
     / (?:volts?|v|amps?|ohms?|bar|litres?|l|ml|gravity|acid|kilos?|kg|per|percent|%|ratio|milliamps?|pounds?|euros?|seconds?|inch|psi|grade|bolts?|drop|battery|each|post|postage|cost|paid|version) /.test(
       near,
     );
-  return one.decimal && one.value >= 0.02 && one.value < 1 && metric && !inches && !other ? 'mm' : '';
+  return one.decimal && one.value >= 0.02 && one.value < 1 && (fine || (metric && !inches)) && !other
+    ? 'mm'
+    : '';
 }
 
-function lengthOf(one: Candidate, { metric, inches }: Leaning, near: string): string {
+function lengthOf(one: Candidate, { metric, inches, fine }: Leaning, near: string): string {
   if (
     !one.decimal ||
     one.part !== undefined ||
@@ -87,7 +100,7 @@ function lengthOf(one: Candidate, { metric, inches }: Leaning, near: string): st
   const places = one.digits.split('.')[1]?.length ?? 0;
   if (one.value < 0.1 && places === 3 && !metric) return 'in';
   if (one.value >= 1 && one.value < 400 && !inches && metric) return 'mm';
-  return one.value < 1 && places <= 2 && metric && !inches
+  return one.value < 1 && places <= 2 && (fine || (metric && !inches))
     ? 'mm'
     : one.value > 5 && places <= 2 && !inches
       ? 'mm'
@@ -132,8 +145,8 @@ function bareUnit(tokens: readonly Token[], one: Candidate, leaning: Leaning, cl
     )
   )
     return 'degC';
-  const speed = leaning.speed && whole(one) && between(one, 8, 90) ? speedOf(tokens, one) : false;
-  if (speed) return leaning.speed;
+  // A speed whose unit nobody said takes no other figure's unit
+  if (whole(one) && between(one, 5, 120) && speedOf(tokens, one)) return leaning.speed || (close ? NONE : '');
   const beside = lengthBeside(tokens, one);
   if (beside && leaning.metric && !leaning.inches && between(one, 0.01, 3000)) return 'mm';
   if (standingOf(tokens, one, true) === 'no') return '';
@@ -151,11 +164,11 @@ function bareUnit(tokens: readonly Token[], one: Candidate, leaning: Leaning, cl
 const ACROSS =
   /^(?:long|wide|thick|deep|tall|high|across|apart|outside|inside|diameter|dia|bore|proud|below|feeler|od|id|o\/d|i\/d)$/;
 const LENGTH =
-  /^(?:gap|gaps|play|travel|clearance|sag|stroke|bore|diameter|width|length|height|depth|thickness|lift|float|wear|step|protrusion|stickout|squish|bore's|gap's|spot|dent|pit|lip|bow|warp|hollow|ridge|feeler)$/;
+  /^(?:gap|gaps|diag|diags|diagonal|diagonals|span|centres|play|travel|clearance|sag|stroke|bore|diameter|width|length|height|depth|thickness|lift|float|wear|step|protrusion|stickout|squish|bore's|gap's|spot|dent|pit|lip|bow|warp|hollow|ridge|feeler)$/;
 
 /** "240 long", "the gap is five": a length is said beside it. */
 function lengthBeside(tokens: readonly Token[], one: Candidate): boolean {
-  const after = joins(tokens, one.to, 1) ? at(tokens, one.to) : '';
+  const after = joins(tokens, one.to, one.word ? 2 : 1) ? at(tokens, one.to) : '';
   if (ACROSS.test(after) && !(one.word && one.value <= 4))
     return !/^(?:bolts?|the|of)$/.test(at(tokens, one.to + 1)) || after === 'across';
   const small = one.word && one.value <= 4 && Number.isInteger(one.value);

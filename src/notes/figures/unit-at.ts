@@ -1,7 +1,9 @@
 /** The unit that is written or said behind a number. */
 import type { Reading } from './figure.ts';
+import { isNumberName } from './number-names.ts';
 import { around, at, joins, type Token } from './tokens.ts';
 import { type Form, formsOf } from './unit-forms.ts';
+import { MONEY } from './unit-words.ts';
 
 export interface UnitFound {
   unit: string;
@@ -22,16 +24,27 @@ export function unitAfter(
   const i = read.to;
   const direct = formAt(tokens, i, read, text);
   if (direct) return direct;
-  if (/^[-‐‑]$/.test(at(tokens, i)) && joins(tokens, i) && joins(tokens, i + 1))
+  // "thirty-odd millimetres"
+  const hedged = at(tokens, i) === '-' && joins(tokens, i) && /^(?:odd|ish)$/.test(at(tokens, i + 1));
+  if (/^[-‐‑]$/.test(at(tokens, i)) && joins(tokens, i) && joins(tokens, i + 1) && !hedged)
     return formAt(tokens, i + 1, read, text);
+  // "4.50/m eur"
+  if (
+    at(tokens, i) === '/' &&
+    /^(?:m|kg|l|ea|pc|pr|pair|ft)$/.test(at(tokens, i + 1)) &&
+    joins(tokens, i + 2, 1)
+  ) {
+    const money = formAt(tokens, i + 2, read, text);
+    if (money && MONEY.has(money.unit)) return money;
+  }
   if (read.fraction || read.about) {
     const of = partOf(tokens, i);
     if (of > i) return formAt(tokens, of, { ...read, word: true }, text);
   }
-  if (at(tokens, i) === 'of' && /^an?$/.test(at(tokens, i + 1)))
+  if (at(tokens, i) === 'of' && /^(?:an?|our|your|their)$/.test(at(tokens, i + 1)))
     return formAt(tokens, i + 2, { ...read, word: true }, text);
-  let k = i;
-  while (k < i + 2 && FILLER.test(at(tokens, k)) && joins(tokens, k, 1)) k += 1;
+  let k = hedged ? i + 2 : i;
+  while (k < i + (hedged ? 3 : 2) && FILLER.test(at(tokens, k)) && joins(tokens, k, 1)) k += 1;
   const found = k > i ? formAt(tokens, k, { ...read, word: true }, text) : undefined;
   return found && at(tokens, found.to - 1).length > 1 ? found : undefined;
 }
@@ -64,10 +77,14 @@ export function formAt(
   return undefined;
 }
 
-/** A unit stands on the number's line; a long word may begin the next one. */
+/** Short units that are no other word, so that they may begin a line. */
+const SURE = /^(?:mm|cm|km|kg|ml|cc|nm|psi|rpm|mph|kph|kpa|ohm|eur|gbp|usd|czk|jpy|amp|hrs|lbs)$/;
+
+/** A unit stands on the number's line; a long word, or a short one that is nothing else, may begin the next one. */
 function reaches(tokens: readonly Token[], i: number, text: (token: Token) => string): boolean {
   const token = tokens[i];
   if (!token || token.gap < 2) return token !== undefined;
+  if (token.gap === 2 && SURE.test(token.text)) return true;
   return (
     token.kind === 'word' &&
     token.text.length > 3 &&
@@ -106,6 +123,16 @@ function endsWell(tokens: readonly Token[], i: number, to: number, form: Form): 
   // "80W-90"
   if (after.text === '-' && beyond?.gap === 0 && beyond.kind === 'number' && at(tokens, i).length === 1)
     return false;
+  // "2 g-clamps"
+  if (
+    after.text === '-' &&
+    beyond?.gap === 0 &&
+    beyond.kind === 'word' &&
+    to - i === 1 &&
+    at(tokens, i).length === 1 &&
+    !joins(tokens, i)
+  )
+    return false;
   return !(
     to - i === 1 &&
     at(tokens, i).length < 3 &&
@@ -128,6 +155,8 @@ function fits(tokens: readonly Token[], i: number, to: number, form: Form, read:
       return !/^(?:the|my|his|her|our|your|it|this|that)$/.test(after);
     return (
       !NOT_IN.test(after) &&
+      after !== '#' &&
+      !isNumberName(after) &&
       !(tokens[to]?.kind === 'number' && !read.decimal) &&
       (read.decimal || !/^(?:\p{L}{2,})$/u.test(after) || IN_WHAT.test(after))
     );
@@ -154,14 +183,50 @@ function fits(tokens: readonly Token[], i: number, to: number, form: Form, read:
   if (word === 'stone') return !/^(?:cold|guard|hone|dead|wheel|chip|chips|grit|and)$/.test(after);
   if (word === 'horse' || word === 'horses') return !/^(?:drawn|box|hair)$/.test(after);
   if (word === 'mill') return !/^(?:bit|file|cutter)$/.test(after);
-  if (/^(?:feet|foot)$/.test(word)) return !/^(?:pump|brake|pedal|operated|rest|well|board)/.test(after);
-  if (/^bars?$/.test(word)) return !/^(?:heater|end|ends|stool|code)$/.test(after);
+  if (/^(?:feet|foot)$/.test(word))
+    return (
+      !/^(?:pump|brake|pedal|operated|rest|well|board)/.test(after) &&
+      !/^(?:own|my|his|her|your|left)$/.test(at(tokens, read.from - 1)) &&
+      !(read.value === 1 && read.word && /^(?:on|in|off|out|under)$/.test(after))
+    );
+  if (/^bars?$/.test(word))
+    return (
+      !/^(?:heater|end|ends|stool|code)$/.test(after) &&
+      !(after === 'of' && /^(?:soap|chocolate|steel|iron|stock)$/.test(at(tokens, to + 1)))
+    );
+  if (/^(?:percent|per)$/.test(word))
+    return !/^(?:sure|certain|right|happy|convinced|confident|positive)$/.test(at(tokens, to));
+  if (word === 'day' && read.word && read.value === 1)
+    return (
+      /^(?:for|in|about|only|just|than|takes?|took|under|over)$/.test(at(tokens, read.from - 1)) ||
+      !/^(?:i|i'll|i'd|we|we'll|he|she|they|it|it'll|the|this|soon|when|maybe|,)$/.test(at(tokens, to))
+    );
+  // A coin, or something of its size
+  if (
+    /^(?:p|pence|penny|cents?|euros?|pounds?|crowns?|dollars?|yen)$/.test(word) &&
+    isCoin(tokens, read.from, to)
+  )
+    return false;
   if (/^turns?$/.test(word))
     return !/^(?:up|round|ups|signal|signals)$/.test(after) || read.fraction === true || word === 'turns';
+  if (word === 'square' && form.words.length === 1)
+    return (
+      WIRED.test(around(tokens, i - 14, i + 9)) &&
+      !/^(?:nut|nuts|hole|holes|edge|drive|end|ends|shank|head|bar|tube|tubes|section|bit|key|inch|inches|plate)$/.test(
+        after,
+      )
+    );
   if (word === 'volt' && /^age$/.test(after)) return false;
   return true;
 }
 
+const WIRED =
+  / (?:cable|cables|wire|wires|lead|leads|loom|strap|earth|feed|core|copper|soldered|solder|crimped|flex|strands) /;
+
+const isCoin = (tokens: readonly Token[], from: number, to: number): boolean =>
+  (/^(?:coins?|pieces?|bit)$/.test(at(tokens, to)) && joins(tokens, to, 1)) ||
+  / (?:size of|big as|like|as big as|thick as|wide as) an? $/.test(around(tokens, from - 4, from));
+
 /** Nouns that an inch is said of. */
 const IN_WHAT =
-  /^(?:thick|long|wide|deep|bore|dia|diameter|drive|bolts?|bsf|bsw|unf|unc|whit|thread|spanner|socket|drill|of|gap|plugs?|x|play|clearance|hose|pipe|tube|bars?|dowel|pin|studs?|plate|ball|balls|chain|af|od|id|max|min|wheel|wheels|rim|rims|pitch|square|round|high|from|to|or|off|disc|nail|nails|screws?|washers?|rod|sheet|strip|angle|copper|brass|steel)$/;
+  /^(?:thick|long|wide|deep|bore|dia|diameter|drive|bolts?|bsf|bsw|unf|unc|whit|thread|spanner|socket|drill|of|gap|plugs?|x|play|clearance|hose|pipe|tube|bars?|dowel|pin|studs?|plate|ball|balls|chain|af|od|id|max|min|wheel|wheels|rim|rims|pitch|square|round|high|from|to|or|off|below|above|apart|proud|away|clear|past|longer|shorter|wider|disc|nail|nails|screws?|washers?|rod|sheet|strip|angle|copper|brass|steel)$/;

@@ -4,16 +4,22 @@ import type { Leaning } from './leaning.ts';
 import { around, at, type Token } from './tokens.ts';
 
 const FLUID =
-  / (?:oil|oils|fluid|petrol|fuel|water|coolant|antifreeze|paraffin|solution|poured?|pouring|fill|filled|filling|syringe|syringed|drained|bottle|jug|squirt|thinners|mixture|mix|gas|diesel|acid|atf|brew|spirit|dot|bled|top up|topped|tank|carton|tin of|came out|level|threw|spilled|spilt|leaked|header|expansion|reservoir|sump|litre|litres|liter|liters|pint|pints|gallon|gallons|can) /;
+  / (?:oil|oils|fluid|petrol|fuel|water|coolant|antifreeze|paraffin|solution|poured?|pouring|fill|filled|filling|syringe|syringed|drained|bottle|jug|squirt|thinners|mixture|mix|gas|diesel|acid|atf|brew|spirit|dot|bled|top up|topped|tank|carton|tin of|came out|level|threw|spilled|spilt|leaked|header|expansion|reservoir|sump|jar|dregs|litre|litres|liter|liters|pint|pints|gallon|gallons|can) /;
 const SIZE =
   / (?:wide|long|thick|deep|across|bore|diameter|gap|spanner|socket|nut|bolt|drill|washer|hole|free length|free|play|clearance|between|apart|shim|stud|thread|plate|bar|square|round|short|out|off|gauge|feeler|calipers?|micrometer|rule|stroke|lift|throw|depth|height|width|length|hose|pipe|tube|strip|sheet|screw) /;
 
 /** "mil", "mill": a millimetre of a thing, a millilitre of a fluid. */
 export function whichMil(tokens: readonly Token[], one: Candidate): string {
   const close = around(tokens, one.to, one.to + 3);
-  if (/^ of /.test(close)) return FLUID.test(` ${close.slice(4)}`) ? 'mL' : 'mm';
-  if (SIZE.test(around(tokens, one.to, one.to + 2))) return 'mm';
-  const near = around(tokens, one.from - 9, one.to + 7);
+  const poured = / (?:fill|filled|filling|pour|poured|topped|syringed?|drained|squirted?|bled) /;
+  if (/^ of /.test(close))
+    return FLUID.test(` ${close.slice(4)}`) || poured.test(around(tokens, one.from - 4, one.from))
+      ? 'mL'
+      : 'mm';
+  if (SIZE.test(around(tokens, one.to, one.to + 1))) return 'mm';
+  const large = one.value >= 100;
+  const near = around(tokens, one.from - (large ? 14 : 9), one.to + 7);
+  if (large && FLUID.test(near) && !SIZE.test(around(tokens, one.from - 5, one.to + 5))) return 'mL';
   if (!FLUID.test(near) || (one.decimal && one.value < 20)) return 'mm';
   return one.value >= 50 || !SIZE.test(near)
     ? FLUID.test(around(tokens, one.from - 6, one.to + 5)) && one.value >= 20
@@ -23,9 +29,9 @@ export function whichMil(tokens: readonly Token[], one: Candidate): string {
 }
 
 const ANGLE =
-  / (?:advance|advanced|retard|retarded|timing|timed|crank|crankshaft|tdc|btdc|atdc|dead|dwell|angle|spark|sparks|ignition|protractor|disc|castor|caster|camber|toe|steer|steering|lock|bend|bent|turn|turned|flywheel|rotor|rotate|rotated|included|chamfer|countersink|point|points|rim|cam|lobe|before|after|lean|tilt|taper|spiral|past|further|mark|twist|port|ports|slope|seat|seats|bevel) /;
+  / (?:advance|advanced|retard|retarded|timing|timed|crank|crankshaft|tdc|btdc|atdc|dead|dwell|angle|spark|sparks|ignition|protractor|disc|castor|caster|camber|toe|steer|steering|lock|bend|bent|turn|turned|flywheel|rotor|rotate|rotated|included|chamfer|countersink|point|points|rim|cam|lobe|gave|rocked|lean|tilt|taper|spiral|past|further|mark|twist|port|ports|slope|seat|seats|bevel) /;
 const HEAT =
-  / (?:cold|warm|warmed|hot|temperature|temp|thermometer|boil|boiling|boiled|oven|heat|heated|freezing|freezer|outside|outdoors|celsius|fahrenheit|weather|morning|shed|garage|lean|stick|gauge|water|oil|coolant|radiator|iron|paint|powder|cure|bake|baked|stove|thermostat|sun|shade|frost|minus|below|above|engine|today|tonight|room|workshop) /;
+  / (?:cold|warm|warmed|hot|temperature|temp|thermometer|boil|boiling|boiled|oven|heat|heated|freezing|freezer|outside|outdoors|celsius|fahrenheit|weather|morning|shed|garage|lean|stick|gauge|water|oil|coolant|radiator|iron|paint|powder|cure|bake|baked|stove|thermostat|sun|shade|frost|minus|below|above|engine|today|tonight|room|workshop|solder|soldering|soldered|melt|melts|melted|bath|kettle|flame|ambient) /;
 
 /** "degrees" of an angle or of heat, by the nearest words; where there are none, by the one kind that the text speaks of elsewhere. */
 export function whichDegrees(
@@ -39,7 +45,11 @@ export function whichDegrees(
       if (topic.test(around(tokens, one.from - reach, one.to + reach))) return 20 - reach;
     return 0;
   };
-  const [angle, heat] = [score(ANGLE), score(HEAT)];
+  const after = around(tokens, one.to, one.to + 4);
+  const here = /^ (?:in here|outside|in the (?:shed|garage|room|workshop|kitchen|house|sun|shade)) /.test(
+    after,
+  );
+  const [angle, heat] = [score(ANGLE), here ? 20 : score(HEAT)];
   if (angle > heat || (one.decimal && one.value < 10 && heat === 0)) return 'deg';
   if (
     angle === heat &&
@@ -75,6 +85,7 @@ function wordsOff(tokens: readonly Token[], one: Candidate, set: ReadonlySet<str
 /** "pounds" of money, of mass, or short for a pressure; the nearest word tells, else money. Empty where a torque is meant, whose arm nobody said. */
 export function whichPounds(tokens: readonly Token[], one: Candidate, psi: boolean): string {
   const before = at(tokens, one.from - 1);
+  if (/^(?:spanner|hammer|sledge|mallet|lump|weight|bag|block|club)s?$/.test(at(tokens, one.to))) return 'lb';
   const pressure = wordsOff(tokens, one, PRESSURE);
   if (/^(?:for|paid|cost)$/.test(before) && pressure > 3) return 'GBP';
   if (at(tokens, one.to) === 'of' && !/^(?:the|it|this|that)$/.test(at(tokens, one.to + 1)))
