@@ -6,6 +6,7 @@ import { isChatter } from './say/chatter.ts';
 import { type Clause, clausesOf } from './say/clauses.ts';
 import { type Deed, deedIn } from './say/deed.ts';
 import { type Feature, featuresOf } from './say/features.ts';
+import { namesIn } from './say/names.ts';
 import { placeOf, placesIn } from './say/place.ts';
 import { type Saying, tell } from './say/tell.ts';
 import { weighed } from './say/weights.ts';
@@ -28,6 +29,8 @@ export interface Statement extends Clause {
   marks: readonly string[];
   /** Talk to those who watch or read, with nothing of the work in it. */
   chatter: boolean;
+  /** How it joins its neighbours in prose: whether a sentence begins with it, and what it ends with where the next goes on. */
+  flow?: { begins?: boolean; ends?: string };
   home:
     | { kind: 'step'; step: number }
     | { kind: 'prose' }
@@ -96,6 +99,7 @@ export function statementsOf(
   let section: string | undefined;
   // Figures are read over the whole source: what is said of units in one place tells what is meant in another.
   const figures = findFigures(read.masked, habits);
+  const names = namesIn(read.masked);
   let next = 0;
   for (const { block, pieces } of inBlocks(read)) {
     const first = pieces[0]?.clause;
@@ -118,7 +122,15 @@ export function statementsOf(
           ? []
           : featuresOf(
               words,
-              { kind: clause.kind, figures: own, section, told: work?.told },
+              {
+                kind: clause.kind,
+                figures: own,
+                text: clause.text,
+                start: clause.start,
+                names,
+                section,
+                told: work?.told,
+              },
               watch ? undefined : weighed,
             );
       const one: Statement = {

@@ -2,8 +2,11 @@
 import type { Figure } from '../figures/find.ts';
 import { MONEY } from '../figures/unit-words.ts';
 import type { BlockKind } from '../read/source.ts';
+import { besideSpec } from './beside-spec.ts';
 import { grammarOf } from './grammar.ts';
+import { helpersIn } from './people.ts';
 import { hitsIn, type Phrases, phrasesOf } from './phrases.ts';
+import { thenMended } from './then-mended.ts';
 import { BUYING, NO_THANKS, NOT_PAID, THANKS } from './vocabulary/business.ts';
 import { PLACES } from './vocabulary/places.ts';
 import { BEGINS, DEEDS, PUT_OFF, TRIED } from './vocabulary/work.ts';
@@ -51,6 +54,11 @@ export function featuresOf(
   about: {
     kind: BlockKind;
     figures: readonly Figure[];
+    text: string;
+    /** Where the text stands in its source. */
+    start: number;
+    /** Names of people in the source. */
+    names: ReadonlySet<string>;
     section?: string | undefined;
     told?: string | undefined;
   },
@@ -89,14 +97,33 @@ export function featuresOf(
     if (wrong) out.push({ name: '[wrong + work]' }, { name: `[wrong + work ${about.told}]` });
   }
   if (beyond(about.figures)) out.push({ name: '[beyond its limit]' });
+  const beside = besideSpec(about.text, about.figures, about.start);
+  if (beside) out.push({ name: `[${beside}]` });
+  if (thenMended(words)) {
+    out.push({ name: '[then mended]' }, { name: `[then mended, ${about.kind}]` });
+    if (wrong) out.push({ name: '[wrong + then mended]' });
+  }
+  for (const name of helpersIn(about.text, words, about.start, about.names)) {
+    out.push({ name: `[${name}]` });
+    if (has('thanks thanked')) out.push({ name: `[thanked + ${name}]` });
+  }
   const money = about.figures.some(({ unit }) => MONEY.has(unit));
   if (money) {
     out.push({ name: '[money]' });
-    for (const name of ['not paid', 'buying paid', 'buying got', 'buying wanted', 'buying part'])
+    for (const name of [
+      'not paid',
+      'buying paid',
+      'buying got',
+      'buying wanted',
+      'buying part',
+      'buying carried',
+      'buying back',
+      'buying hired',
+    ])
       if (has(name)) out.push({ name: `[money + ${name}]` });
   }
-  for (const name of ['buying got', 'buying wanted'])
-    if (has(name) && has('buying part')) out.push({ name: `[${name} + part]` });
+  for (const name of ['buying got', 'buying wanted', 'buying mine', 'buying listed'])
+    if (has(name) && (has('buying part') || has('place'))) out.push({ name: `[${name} + part]` });
   if (about.figures.some(({ unit }) => !MONEY.has(unit))) out.push({ name: '[figure]' });
   if (has('thanks person') && (has('thanks lent') || has('thanks helped')))
     out.push({ name: '[person helped]' });
