@@ -6,12 +6,14 @@ import type { Called } from './write/called.ts';
 import { type Around, bodyOf, frontmatter, joined, NOT_PLACED } from './write/chapter.ts';
 import { compared } from './write/compared.ts';
 import { keepNamesOut, namesPattern, withoutNames } from './write/consent.ts';
+import { settleFlow } from './write/flow.ts';
 import { placeIn } from './write/grown.ts';
 import { headOf } from './write/head.ts';
 import { settleHomes } from './write/homes.ts';
 import { type Memory, memoryOf } from './write/memory.ts';
 import { type Known, type Proposal, proposalsOf } from './write/proposals.ts';
 import { type Answers, type Asked, settleUnits } from './write/questions.ts';
+import { summaryOf } from './write/summary.ts';
 import { Titles } from './write/titles.ts';
 
 export interface WrittenUp {
@@ -55,6 +57,7 @@ export function settled(
   const { proposals, told } = proposalsOf(draft, plan, { reads, open, ...(wanted ? { only: wanted } : {}) });
   const title = titleHeading(reads, draft, plan.title);
   settleHomes(draft, reads, told, title);
+  settleFlow(draft.statements, wanted);
   return { draft, proposals, title };
 }
 
@@ -69,13 +72,7 @@ export function writeUp(reads: readonly ReadSource[], plan: Plan): WrittenUp {
   const { blocks, notPlaced, called } = bodyOf(draft, plan.around, new Titles(), heading);
   const pattern = namesPattern(plan.unnamed ?? []);
   const title = withoutNames(plan.title, pattern) || 'From the notes';
-  const titles = draft.steps
-    .filter(({ statements }) => statements.length > 0)
-    .map((step) => step.title.slice(0, 1).toLowerCase() + step.title.slice(1));
-  const summary =
-    titles.length > 0
-      ? `First cut from the notes: ${titles.slice(0, 3).join('; ')}${titles.length > 3 ? ' and more' : ''}.`
-      : 'First cut from the notes.';
+  const summary = summaryOf(draft, pattern);
   const rest = notPlaced.length > 0 ? `\n${NOT_PLACED}\n\n${notPlaced.join('\n')}\n` : '';
   const chapter = `${frontmatter({ title, date: plan.date, summary })}\n${joined(blocks)}${rest}`;
   const memory = memoryOf(reads, draft.statements, plan.answers ?? {});

@@ -238,7 +238,9 @@ export function whereTo(
   const numbered = /^(?:two|three|four|five|six|seven|eight|nine|ten|\d)/.test(place.text);
   // "With the plug out" tells how it was then, not what it was done with.
   const state = way === 'with' && PARTICLES.has(words[place.end]?.text ?? '');
-  if (!short || numbered || state) return { particles, to: '' };
+  const placed =
+    way !== 'on' && way !== 'in' ? true : place.led || isThingWord(place.text.split(' ').at(-1) ?? '');
+  if (!short || numbered || state || !placed) return { particles, to: '' };
   const bare = !place.led && /^(?:with|from|for)$/.test(way) ? place.text : place.full;
   return { particles, to: `${way} ${bare}` };
 }

@@ -96,8 +96,10 @@ export function bodyOf(
     } else if (home.kind === 'heading') {
       flush();
       if (one !== title) blocks.push({ text: `## ${plain(one.text)}`, from: [one] });
-    } else if (home.kind === 'not placed') notPlaced.push(notPlacedLine(one));
-    else if (home.kind === 'prose' && one.kind === 'row') {
+    } else if (home.kind === 'not placed') {
+      // A stroke or a lone stop says nothing that could be placed.
+      if (/[\p{L}\p{N}]/u.test(one.text)) notPlaced.push(notPlacedLine(one));
+    } else if (home.kind === 'prose' && one.kind === 'row') {
       if (prose.length > 0) flush();
       rows.push(one);
     } else if (home.kind === 'prose') {

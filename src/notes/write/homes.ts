@@ -10,8 +10,11 @@ export function settleHomes(
   title: Statement | undefined,
 ): void {
   let strays = 0;
+  let near: Statement | undefined;
   for (const one of draft.statements) {
-    if (one.home.kind === 'proposal' && !told.has(one)) one.home = { kind: 'not placed' };
+    if (one.home.kind === 'proposal' && !told.has(one)) goBack(one, near, draft);
+    if (one.home.kind === 'heading' || one.source !== near?.source) near = undefined;
+    if (one.home.kind === 'step' || one.home.kind === 'prose') near = one;
     if (!isStray(one)) continue;
     strays += 1;
     one.home = { kind: 'not placed' };
@@ -25,6 +28,22 @@ export function settleHomes(
       (one) => blocks[one.block]?.depth ?? 7,
       title,
     );
+}
+
+/** Words of which nothing was proposed stand where they were said: in the step that goes on round them, or in the prose. */
+function goBack(one: Statement, near: Statement | undefined, draft: Draft): void {
+  if (one.kind === 'task' || one.kind === 'row' || one.kind === 'other') {
+    one.home = { kind: 'not placed' };
+    return;
+  }
+  const step =
+    near?.source === one.source && near.home.kind === 'step' ? draft.steps[near.home.step - 1] : undefined;
+  if (!step || near?.home.kind !== 'step') {
+    one.home = { kind: 'prose' };
+    return;
+  }
+  one.home = { kind: 'step', step: near.home.step };
+  step.statements.splice(step.statements.indexOf(near) + 1, 0, one);
 }
 
 /** A figure on a line of its own, with no word that says of what. */

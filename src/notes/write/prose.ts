@@ -2,6 +2,7 @@
 import { unitNamed } from '../../record/quantity/unit-named.ts';
 import type { Statement } from '../draft.ts';
 import { plain } from './plain.ts';
+import { spokenText } from './spoken.ts';
 
 /** Said while thinking; left out of the prose and kept in the source. */
 const FILLER = /(?:^|(?<=\s))(?:uh+|um+|er+m?|hmm+)[,]?(?:\s+|$)/gi;
@@ -53,12 +54,20 @@ const clean = (text: string): string =>
     .replace(FILLER, '');
 
 function sentence(raw: string, one: Statement): string {
-  let text = raw.trim().replace(/\bi\b(?=$|[ ',’])/g, 'I');
-  if (one.kind === 'task' || one.kind === 'item' || one.kind === 'done' || one.kind === 'speech') {
-    text = text.replace(/^\p{Ll}|(?<=[\p{L}\p{N})\ufdd1]{2}[.!?] )\p{Ll}/gu, (letter) =>
-      letter.toUpperCase(),
-    );
-    if (/[\p{L}\p{N}\ufdd1)%"]$/u.test(text)) text += '.';
+  const begins = one.flow?.begins !== false;
+  const ends = one.flow?.ends === undefined;
+  let text = raw.trim();
+  // Who speaks stands in the captions; in the middle of a line it parts nothing.
+  if (one.kind === 'speech')
+    text = text.replace(/<\/?(?:[biuc]|v|lang|ruby|rt|font)(?:[.\s][^<>\n]*)?>/gi, '').trim();
+  if (one.kind === 'speech') text = spokenText(text, begins, ends).trim();
+  text = text.replace(/\bi\b(?=$|[ ',’])/g, 'I');
+  if (one.kind !== 'row' && one.kind !== 'heading' && one.kind !== 'other') {
+    if (begins) text = text.replace(/^\p{Ll}(?!\p{Lu}|\.)/u, (letter) => letter.toUpperCase());
+    if (one.kind !== 'prose' || one.text === one.text.toLowerCase())
+      text = text.replace(/(?<=[\p{L}\p{N})\ufdd1]{2}[.!?] )\p{Ll}/gu, (letter) => letter.toUpperCase());
+    if (!ends) text += one.flow?.ends ?? '';
+    else if (/[\p{L}\p{N}\ufdd1)%"]$/u.test(text)) text += '.';
   }
   return text
     .split(/(\ufdd0[^\ufdd1]*\ufdd1)/)

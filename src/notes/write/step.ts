@@ -39,7 +39,11 @@ function paragraphsOf(statements: readonly Statement[]): Statement[][] {
   const paragraphs: Statement[][] = [];
   let words = 0;
   for (const one of statements) {
-    if (paragraphs.length === 0 || (one.opens && one.kind !== 'speech') || words > 70) {
+    if (
+      paragraphs.length === 0 ||
+      (one.opens && one.kind !== 'speech') ||
+      (words > 70 && one.flow?.begins !== false)
+    ) {
       paragraphs.push([]);
       words = 0;
     }
