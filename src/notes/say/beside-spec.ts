@@ -51,7 +51,10 @@ export function besideSpec(text: string, figures: readonly Figure[], start: numb
     if (last && last.of === of && scale !== undefined && SAME.test(before) && close(last.value, value))
       continue;
     const role: Role =
-      one.limit !== undefined || SHOULD.test(before) || SHOULD_BEHIND.test(behind)
+      one.limit !== undefined ||
+      (sized.length > 0 && /[[(]\s*$/.test(before) && /^\s*(?:to|-|–|\]|\)|max|min)/.test(behind)) ||
+      SHOULD.test(before) ||
+      SHOULD_BEHIND.test(behind)
         ? 'should'
         : NOW.test(before)
           ? 'now'

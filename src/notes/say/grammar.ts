@@ -55,6 +55,12 @@ export function grammarOf(words: readonly TaggedWord[]): Set<string> {
     }
     if (word.pos === 'ADJ' && /^(?:NOUN|PROPN)$/.test(before?.pos ?? '') && !next) out.add('thing, so');
   }
+  // "The left one doesn't."
+  if (
+    real.length > 2 &&
+    /^(?:n't|not|isnt|wasnt|doesnt|didnt|wont|cant|hasnt)$/.test(real.at(-1)?.text ?? '')
+  )
+    out.add('ends denied');
   if (real.length > 0 && !real.some(({ pos }) => pos === 'VERB' || pos === 'AUX')) out.add('no verb');
   return out;
 }

@@ -47,14 +47,25 @@ export function phrasesOf(
   return index;
 }
 
-/** A phrase as written, with "is", "has" and "are" drawn together, and without the apostrophe that quick hands leave out. */
+/** How quick hands and full sentences write the same denial. */
+const DENIALS: readonly (readonly [string, readonly string[]])[] = [
+  ["won't ", ["wouldn't ", 'would not ', 'will not ']],
+  ["doesn't ", ["don't ", "didn't ", 'does not ', 'do not ', 'did not ']],
+  ["isn't ", ["aren't ", "wasn't ", "weren't ", 'is not ', 'was not ', 'are not ']],
+  ["can't ", ['cannot ', "couldn't ", 'could not ', 'can not ']],
+];
+
+/** A phrase as written, with "is", "has" and "are" drawn together, its denial in every shape, and without the apostrophe that quick hands leave out. */
 function spellings(phrase: string): string[] {
   const plain = phrase.replace(/\s+/g, ' ').trim();
   const drawn = plain
     .replace(/(^| )(?:is|has)(?= )/, "$1's")
     .replace(/(^| )are(?= )/, "$1're")
     .replace(/(^| )have(?= )/, "$1've");
-  return [plain, drawn, plain.replaceAll("'", '')];
+  const denied = DENIALS.flatMap(([one, others]) =>
+    plain.startsWith(one) ? others.map((other) => other + plain.slice(one.length)) : [],
+  );
+  return [plain, drawn, ...denied].flatMap((one) => [one, one.replaceAll("'", '')]);
 }
 
 /** Every hit of every class; of one class only the longest that begins at a word. Plain loops: this runs over every word of a source. */
