@@ -69,7 +69,7 @@ export function same(a: { value: number; unit: string }, b: { value: number; uni
   const fb: readonly [string, number] = FACTORS[ub] ?? [ub, 1];
   return (
     fa[0] === fb[0] &&
-    Math.abs(a.value * fa[1] - b.value * fb[1]) <= 1e-3 * Math.max(Math.abs(a.value * fa[1]), 1e-9)
+    Math.abs(a.value * fa[1] - b.value * fb[1]) <= 2e-3 * Math.max(Math.abs(a.value * fa[1]), 1e-9)
   );
 }
 

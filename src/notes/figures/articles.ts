@@ -140,8 +140,19 @@ function measures(tokens: readonly Token[], i: number, unit: string, to: number)
   const [before, after] = [at(tokens, i - 1), at(tokens, to)];
   const joined = joins(tokens, i, 2);
   if (/^(?:h|min|day|week)$/.test(unit)) {
+    if (/^(?:later|earlier|afterwards|before|after)$/.test(after) && unit !== 'day') return true;
     if (/^(?:later|earlier|afterwards)$/.test(after)) return true;
-    if (/^(?:whole|full|good|clear)$/.test(at(tokens, i + 1)) && before !== 'for') return true;
+    if (
+      unit === 'h' &&
+      (/^(?:thinks|reckons|says|lost)$/.test(before) || (after === 'on' && at(tokens, to + 1) === 'the'))
+    )
+      return true;
+    if (
+      /^(?:whole|full|good|clear)$/.test(at(tokens, i + 1)) &&
+      before !== 'for' &&
+      !/^(?:day|week)$/.test(unit)
+    )
+      return true;
     if (before === 'of' && at(tokens, i - 2) === 'part') return true;
   }
   if (joined && (EACH.test(before) || tokens[i - 1]?.kind === 'number' || isNumberName(before))) return false;

@@ -22,6 +22,8 @@ export function isBargained(tokens: readonly Token[], all: readonly Candidate[],
   if (!ends) return false;
   const size = one.value / sum.value;
   if (/ (?:and|was|be|is|for|plus|then|\+|,) (?:yet )?another $/.test(lead)) return size < 3;
+  // "forty four pounds and the tube six"
+  if (/ and the \S+ $/.test(lead) && one.from - sum.to < 5) return size < 2;
   if (size < 0.3 || size > 3 || (one.word && one.value < 5)) return false;
   // "knocked down from 40 EUR to 32"
   if (at(tokens, one.from - 1) === 'to' && one.from - sum.to < 3 && at(tokens, sum.from - 1) === 'from')

@@ -85,6 +85,11 @@ function withUnit(
     const bare = countsOrNames(tokens, read) ? NONE : '';
     return [marked(tokens, { ...read, ...span(tokens, read.from, read.to), unit: bare })];
   }
+  if (
+    /^(?:few|several|many)$/.test(at(tokens, read.from - 1)) &&
+    /^(?:hundred|thousand|dozen)$/.test(at(tokens, read.from))
+  )
+    return [marked(tokens, { ...read, ...span(tokens, read.from, read.to), unit: NONE })];
   const numbered =
     read.word && read.value < 13 && Number.isInteger(read.value) && at(tokens, read.from - 1) === 'number';
   if (numbered) return [marked(tokens, { ...read, ...span(tokens, read.from, read.to), unit: NONE })];
@@ -183,7 +188,7 @@ function withTail(tokens: readonly Token[], one: Candidate): Candidate {
 /** "one metre twenty". */
 function withCentimetres(tokens: readonly Token[], one: Candidate): Candidate {
   const low = one.word && joins(tokens, one.to, 1) ? belowHundred(tokens, one.to) : undefined;
-  if (!low || low.value < 10 || low.value % 5 !== 0 || measuresOn(tokens, low.to)) return one;
+  if (!low || low.value < 10 || measuresOn(tokens, low.to)) return one;
   const value = one.value + low.value / 100;
   return {
     ...one,

@@ -2,8 +2,9 @@
 import { type Candidate, known } from './figure.ts';
 import { headingUnits, type NamedUnit } from './headings.ts';
 import { inFull } from './said.ts';
-import { counts, type Standing, standingOf } from './standing.ts';
-import { at, joins, type Token } from './tokens.ts';
+import { counts, isAlone, type Standing, standingOf } from './standing.ts';
+import { around, at, joins, type Token } from './tokens.ts';
+import { MONEY } from './unit-words.ts';
 
 /** Units that are lent only where two figures are plainly set against each other. */
 const OWN = /^(?:%|h|min|s|day|week|km|mi|kg|g|hp|W|Ah|mm2|teeth|turn|click|ohm|lb|L\/100km|mpg)$/;
@@ -33,14 +34,34 @@ export function carryUnits(tokens: readonly Token[], all: readonly Candidate[]):
     while (firstName < named.length && (named[firstName]?.token ?? 0) < one.from - 80) firstName += 1;
     const run = inRun(all, i);
     const standing = run && !counts(tokens, one) ? 'against' : standingOf(tokens, one, speech);
-    if (standing === 'no') continue;
+    if (standing === 'no' || countsAgain(tokens, all, i)) continue;
     const source =
+      justBefore(tokens, all, i) ??
       nearest(tokens, all, i, standing, run) ??
       headed(tokens, named, firstName, one, standing) ??
       likeAnywhere(all, i, standing, run);
     if (!source) continue;
     take(one, source);
   }
+}
+
+/** "Twenty-one kilos. Twenty-one. Twenty.": a number by itself goes on with what was read just before it. */
+function justBefore(tokens: readonly Token[], all: readonly Candidate[], i: number): Source | undefined {
+  const [before, one] = [all[i - 1], all[i]];
+  if (!before || !one || !known(before) || MONEY.has(before.unit) || one.pair) return undefined;
+  if (one.from - before.to > 8 || !isAlone(tokens, one) || before.part !== undefined) return undefined;
+  const ratio = one.value / before.value;
+  return ratio < 1.6 && ratio > 0.6 ? before : undefined;
+}
+
+/** "5 hoops, should be 6", "9 torn out of 28": set against what was counted. */
+function countsAgain(tokens: readonly Token[], all: readonly Candidate[], i: number): boolean {
+  const [before, one] = [all[i - 1], all[i]];
+  if (!before || !one || one.decimal || known(before) || one.from - before.to > 7) return false;
+  const between = around(tokens, before.to, one.from);
+  return counts(tokens, before)
+    ? / (?:be|of|was|want|wants|need|needs) $/.test(between)
+    : / out of $/.test(between);
 }
 
 function take(one: Candidate, source: Source): void {
@@ -140,7 +161,7 @@ function costOf(one: Candidate, other: Candidate, standing: Standing, far: numbe
   const size = lendsPart(one, other) ? other.value * (other.part ?? 1) : other.value;
   const value = one.pair ? closest(one, size) : one.value;
   const unlike = Math.abs(Math.log(Math.abs(value / size)));
-  const most = one.decimal ? 1.8 : standing === 'against' ? 1.5 : 1;
+  const most = one.decimal ? (near && standing === 'against' ? 2.4 : 1.8) : standing === 'against' ? 1.5 : 1;
   if (!(unlike <= most)) return Number.POSITIVE_INFINITY;
   if (one.pair && !one.pair.oh && one.pair.low < 10 && !(other.decimal && /^(?:V|mm|bar)$/.test(other.unit)))
     return Number.POSITIVE_INFINITY;
@@ -191,8 +212,8 @@ function likeAnywhere(
     if (!other || !known(other) || (other.carried && !one.decimal && !run) || other.fraction) continue;
     const size = one.pair ? closest(one, other.value) : one.value;
     if (Math.abs(Math.log(size / other.value)) > (one.decimal ? 0.1 : 0.06)) continue;
-    if (!LENT.test(other.unit) || OWN.test(other.unit) || (unit !== '' && unit !== other.unit))
-      return undefined;
+    if (OWN.test(other.unit)) continue;
+    if (!LENT.test(other.unit) || (unit !== '' && unit !== other.unit)) return undefined;
     if (one.decimal && !other.decimal) continue;
     unit = other.unit;
     value = other.value;

@@ -60,9 +60,10 @@ function cellsOf(tokens: readonly Token[]): Map<number, Cell> {
   let column = -1;
   for (const [i, { text, gap }] of tokens.entries()) {
     if (gap >= 2 || i === 0) {
+      // The line below a table's head may be blank by now, so an empty line ends no table
       if (text !== '|') column = -1;
       else {
-        if (column < 0 || gap === 3) table += 1;
+        if (column < 0) table += 1;
         column = 0;
         row += 1;
         continue;

@@ -23,6 +23,8 @@ export interface Leaning {
   ohms: boolean;
   /** The only unit of its kind in the text; empty where there are two or none. */
   speed: string;
+  /** Speeds are given. */
+  driven: boolean;
   torque: string;
   pressure: string;
   heat: string;
@@ -55,8 +57,9 @@ export class Tally {
       if (!known(one)) continue;
       if (/^\d+\.\d\d$/.test(one.digits) && !one.word)
         this.#twoPlaces[MONEY.has(one.unit) ? 'sums' : 'others'] += 1;
-      if (/^0\.\d\d?$/.test(one.digits) && !one.fraction && /^(?:mm|mil\?|thou|in|cm)$/.test(one.unit))
-        this.#fine[/^(?:mm|mil\?)$/.test(one.unit) ? 'mm' : 'others'] += 1;
+      if (one.value < 1 && /^(?:mm|mil\?)$/.test(one.unit)) this.#fine.mm += 1;
+      else if (/^0\.\d\d?$/.test(one.digits) && !one.fraction && /^(?:thou|in|cm)$/.test(one.unit))
+        this.#fine.others += 1;
       const unit = one.unit === 'in' && !one.decimal ? 'in, whole' : one.unit;
       this.#seen.set(unit, (this.#seen.get(unit) ?? 0) + 1);
     }
@@ -117,6 +120,7 @@ export class Tally {
         only(KINDS.speed) ||
         habits.speed ||
         (has('km') && !has('mi') && !has('mph') && !has('km/h') ? 'km/h' : ''),
+      driven: times('km/h', 'mph') > 0,
       torque: only(KINDS.torque),
       pressure: only(KINDS.pressure),
       // Who measures in millimetres and drives in kilometres reads Celsius.

@@ -128,7 +128,8 @@ export function countsOrNames(tokens: readonly Token[], read: Reading): boolean 
   if (
     /^(?:4\.6|4\.8|5\.6|5\.8|6\.8|8\.8|9\.8|10\.9|12\.9)$/.test(read.digits) &&
     (/^(?:m|bolt|bolts|grade|class|high|set|hex)$/.test(after) ||
-      /^(?:bolt|bolts|grade|class|screws?|studs?|marked|stamped)$/.test(before))
+      /^(?:bolt|bolts|grade|class|screws?|studs?)$/.test(before) ||
+      (/^(?:marked|stamped)$/.test(before) && /^(?:8.8|10.9|12.9)$/.test(read.digits)))
   )
     return true;
   if (before === 'm' || before === '#' || before === '№') return true;
@@ -178,6 +179,8 @@ const TELLS_HOUR = /^(?:it's|its|it|is|was|at|till|until|by|about|nearly|almost|
 
 /** "### 1.2 Bearer". */
 function isHeadingNumber(tokens: readonly Token[], from: number): boolean {
+  if (tokens[from]?.gap === 3 && /^\d\.\d\d?$/.test(at(tokens, from)) && tokens[from + 1]?.kind === 'word')
+    return true;
   let k = from - 1;
   while (at(tokens, k) === '#' && joins(tokens, k)) k -= 1;
   return at(tokens, k) === '#' && (tokens[k]?.gap ?? 3) >= 2;
@@ -186,7 +189,10 @@ function isHeadingNumber(tokens: readonly Token[], from: number): boolean {
 export function isNaming(tokens: readonly Token[], from: number, value: number): boolean {
   let k = from - 1;
   if (/^[.#:]$/.test(at(tokens, k))) k -= 1;
-  if (/^(?:is|of)$/.test(at(tokens, k)) && /^(?:number|size|type|grade|class)$/.test(at(tokens, k - 1)))
+  if (
+    /^(?:is|of)$/.test(at(tokens, k)) &&
+    /^(?:number|size|type|grade|class|figure)$/.test(at(tokens, k - 1))
+  )
     return true;
   return (
     (NAMING.test(at(tokens, k)) || (SMALL_NAMING.test(at(tokens, k)) && value < 30)) && joins(tokens, from, 1)

@@ -48,7 +48,7 @@ export function andPartAt(
   const over = ONES.get(at(tokens, k)) ?? TEENS.get(at(tokens, k));
   const under = over ? next(tokens, k + 1) : -1;
   const part = under < 0 ? undefined : partNameAt(tokens, under);
-  return over && part && part.size > over && part.size <= 64 && part.size !== 10
+  return over && part && part.size > over && (part.size <= 64 || part.size === 100) && part.size !== 10
     ? { add: over / part.size, size: part.size, to: part.to }
     : undefined;
 }

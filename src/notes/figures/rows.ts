@@ -97,11 +97,12 @@ export function shareForward(tokens: readonly Token[], all: readonly Candidate[]
       b.value % 5 === 0 &&
       !counts(tokens, b);
     const tolerance = /^(?:±|\+ \/ -|\+ -|plus (?:or )?minus)$/.test(words) && b.value < a.value;
+    const outOf = /(?:^| )out of$/.test(words) && a.unit === 'teeth';
     const instead =
       /^(?:now )?(?:instead of|rather than|down from|up from|and not)$/.test(words) &&
       alike(a, b, 10) &&
       !counts(tokens, b);
-    if (!size && !sum && !tolerance && !minutes && !instead) continue;
+    if (!size && !sum && !tolerance && !minutes && !instead && !outOf) continue;
     b.unit = minutes ? 'min' : a.unit;
     b.shared = true;
     b.carried = true;
@@ -171,6 +172,8 @@ function isRow(tokens: readonly Token[], a: Candidate, b: Candidate, words: stri
       ? alike(a, b, 3) && (!a.word || a.value > 4)
       : !a.word && a.value > 4 && alike(a, b, 1.5);
   }
+  // "ordered for 12.50, and 60 km"
+  if (/,/.test(words) && /\.\d\d$/.test(a.digits) && !b.decimal) return false;
   return alike(a, b, 8);
 }
 

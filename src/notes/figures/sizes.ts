@@ -18,7 +18,7 @@ export function settleSizes(
     i = end;
     if (chain.length < 2) continue;
     const [first, last] = [chain[0], chain.at(-1)];
-    const named = NAMED.test(around(tokens, (first?.from ?? 0) - 6, (last?.to ?? 0) + 4));
+    const named = NAMED.test(around(tokens, lineStart(tokens, first?.from ?? 0), (last?.to ?? 0) + 4));
     const size = chain.length === 2 && !named && chain.every(({ value }) => value >= 5 && value <= 3000);
     if (size && !(metric && !inches)) continue;
     for (const one of chain) {
@@ -26,6 +26,13 @@ export function settleSizes(
       if (size) one.shared = one.carried = true;
     }
   }
+}
+
+/** Up to six words before, on the same line. */
+function lineStart(tokens: readonly Token[], from: number): number {
+  let k = from;
+  while (k > from - 6 && k > 0 && (tokens[k]?.gap ?? 3) < 2) k -= 1;
+  return k;
 }
 
 const isTimes = (tokens: readonly Token[], a: Candidate | undefined, b: Candidate | undefined): boolean =>

@@ -8,11 +8,11 @@ export type Standing = 'no' | 'weak' | 'reads' | 'against';
 
 /** Words that a reading stands behind. */
 const READS = words(
-  `is was are were be been being reads read reading says say said wants want wanted wanting limit limits min max minimum maximum get gets got getting find found measures measure measured measuring show shows showed showing had have has having make makes made give gives gave given go goes went going from to than between and or at now then call down up under over nearly allows allow allowed comes come came new old left right top bottom middle centre center front rear back inside outside inner outer out fronts rears side lead leading trail trailing other inlet exhaust nearside offside near reckon reckons reckoned only just like until till after before exactly need needs needed not no took takes ought standard nominal original started start worn settled held holds drops drop dropped fell rose climbed risen left-hand right-hand one two three four five six second third first reach reached spec specification book figure tolerance supposed another by perhaps possibly off past towards through set sat sits stood stands settles ran runs ended stayed stays feeler bore of every against moves moved does did used btm bot instead good`,
+  `is was are were be been being reads read reading says say said wants want wanted wanting limit limits min max minimum maximum get gets got getting find found measures measure measured measuring show shows showed showing had have has having make makes made give gives gave given go goes went going from to than between and or at now then call down up under over nearly allows allow allowed comes come came new old left right top bottom middle centre center front rear back inside outside inner outer out fronts rears side lead leading trail trailing other inlet exhaust nearside offside near reckon reckons reckoned only just like until till after before exactly need needs needed not no took takes ought standard nominal original started start worn settled held holds drops drop dropped fell rose climbed risen left-hand right-hand one two three four five six second third first reach reached spec specification book figure tolerance supposed another by perhaps possibly off past towards through set sat sits stood stands settles ran runs ended stayed stays feeler bore of every against moves moved does did used btm bot instead good cut cutting`,
 );
 /** The strongest of them: what follows is set against a figure. */
 const AGAINST = words(
-  `be wants want wanted limit limits min max minimum maximum says say said allows allow allowed reads read than between from to not spec was is standard nominal goes shows show showed reckoned measures measure measured get got another or until till now asks asked calls specifies against took takes hold holds make makes instead stamped moves moved does used`,
+  `be been wants want wanted limit limits min max minimum maximum says say said allows allow allowed reads read than between from to not spec was is standard nominal goes shows show showed reckoned measures measure measured get got another or until till now asks asked calls book specifies against took takes waited hold holds make makes instead stamped moves moved does used`,
 );
 /** Between the two: "it should be about", "the limit is only". */
 const LOOSE = words(
@@ -50,8 +50,22 @@ export function counts(tokens: readonly Token[], one: Candidate): boolean {
   if (after === 'goes')
     return /^(?:and|to|at|of|before|later|till|until|with|,|\.)$/.test(at(tokens, one.to + 1));
   const noun = ADJECTIVE.test(after) ? one.to + 1 : one.to;
-  if (noun > one.to && (at(tokens, noun) === 'm' || /^m\d+$/.test(at(tokens, noun)))) return true;
-  return joins(tokens, noun, 1) && isPlural(at(tokens, noun)) && !(noun > one.to && one.value > 12);
+  if (
+    noun > one.to &&
+    (COUNTS.has(at(tokens, noun)) || at(tokens, noun) === 'm' || /^m\d+$/.test(at(tokens, noun)))
+  )
+    return true;
+  if (joins(tokens, noun, 1) && isPlural(at(tokens, noun)) && !(noun > one.to && one.value > 12)) return true;
+  // "four rubber mountings"
+  const beyond = one.to + 1;
+  return (
+    one.value > 1 &&
+    one.value <= 12 &&
+    !MAY_FOLLOW.has(after) &&
+    joins(tokens, beyond, 1) &&
+    isPlural(at(tokens, beyond)) &&
+    tokens[beyond]?.kind === 'word'
+  );
 }
 
 const ADJECTIVE =
@@ -63,19 +77,24 @@ const isPlural = (word: string): boolean =>
 /** Said behind the number: "where six is allowed", "and nine on the other", "11 or so", "three hundred and eleven, near as makes no difference". */
 function isSetAgainst(tokens: readonly Token[], one: Candidate): boolean {
   const behind = around(tokens, one.to, one.to + 3);
+  if (/ (?:put in|poured in|took out|drained|left) $/.test(around(tokens, one.from - 2, one.from)))
+    return /^ (?:[,.;!?]|and|so) /.test(behind);
   if (/^ (?:is|are) (?:allowed|the limit|permitted|right|correct) /.test(behind)) return true;
   if (/^ (?:or so|near as|near enough|as near as) /.test(behind)) return one.value > 4 || one.decimal;
   if (/^ (?:on|at|in|for|to) the (?:other|right|left|second|rear|back|front|nearside|offside) /.test(behind))
     return true;
-  if (/^ (?:the other) /.test(behind)) return true;
+  if (/^ (?:the other|on each) /.test(behind)) return one.value > 4 || !one.word;
   if (/^ (?:won't|wouldn't|doesn't|didn't) /.test(behind)) return one.value > 4;
   return at(tokens, one.from - 1) === 'the' && at(tokens, one.from - 2) === 'not' && one.to > 0;
 }
 
 /** "Twenty four." said by itself is a reading, or an answer. */
-function isAlone(tokens: readonly Token[], one: Candidate): boolean {
+export function isAlone(tokens: readonly Token[], one: Candidate): boolean {
   const [first, next] = [tokens[one.from], tokens[one.to]];
-  const begins = (first?.gap ?? 3) >= 2 || /^[.!?:]$/.test(at(tokens, one.from - 1));
+  const begins =
+    (first?.gap ?? 3) >= 2 ||
+    /^[.!?:]$/.test(at(tokens, one.from - 1)) ||
+    (/^[-–—]$/.test(at(tokens, one.from - 1)) && (tokens[one.from - 1]?.gap ?? 3) >= 2);
   const ends =
     !next ||
     next.gap >= 2 ||

@@ -13,7 +13,7 @@ const AFTER =
 const PAYING =
   / (?:paid|pay|cost|costs|costing|price|priced|bought|buy|buying|post|postage|posted|charged|charge|bill|spent|spend|sold|selling|freight|carriage|delivered|delivery|total|shipping|cheap|ordered|order|ea|apiece|customs|duty|fee|refund|receipt|invoice|budget|money|worth|owe|owes|change|shop|stall|ironmonger|counter|@) /;
 const MEASURE =
-  / (?:mm|gauge|micrometer|mike|caliper|calliper|vernier|bore|clearance|play|gap|volts|thread|measures|measured|reads|torque|limit|diameter|pressure|bar|o'clock|half past|clock|evening|morning|wide|long|thick|left|right|top|bottom|idle|gravity|hydrometer) /;
+  / (?:mm|gauge|micrometer|mike|caliper|calliper|vernier|bore|clearance|play|gap|volts|thread|measures|measured|reads|torque|limit|diameter|pressure|bar|o'clock|half past|clock|evening|morning|wide|long|thick|left|right|top|bottom|idle|gravity|hydrometer|oversize|bored|barrel|says|wants) /;
 const FREIGHT =
   /^(?:post|postage|freight|carriage|carr|delivery|shipping|duty|customs|airmail|courier|handling|crate|crating|packing)$/;
 const EACH = /^(?:each|ea|apiece)$/;
@@ -96,7 +96,7 @@ function isSum(
 ): boolean {
   const one = all[i];
   if (!one) return false;
-  const written = /\.\d\d$/.test(one.digits);
+  const written = /\.\d\d$/.test(one.digits) && !one.word && one.value >= 0.2;
   const cents =
     written ||
     (one.pair !== undefined && one.pair.low >= 5 && Number.isInteger(one.pair.low) && !one.pair.oh);
@@ -105,7 +105,6 @@ function isSum(
   const near = around(tokens, one.from - 10, one.to + 9);
   const paying = PAYING.test(near);
   const each = EACH.test(after) || PER_LOT.test(around(tokens, one.to, one.to + 3));
-  if (written && CLOCK.test(before) && !each && !FREIGHT.test(after) && isTime(one)) return false;
   // "2 at 4.10"
   if (
     before === 'at' &&
@@ -115,15 +114,24 @@ function isSum(
     endsItem(after)
   )
     return !MEASURE.test(near);
+  if (written && CLOCK.test(before) && !each && !FREIGHT.test(after) && isTime(one)) return false;
   if (before === '@' && (written || beside !== undefined || paying)) return true;
   if (each && written && (beside !== undefined || leaning.money !== '')) return true;
   if (isBargained(tokens, all, i)) return true;
   const measured = MEASURE.test(around(tokens, one.from - 6, one.to + 5));
-  if (written && (beside !== undefined || named || leaning.prices) && endsItem(after))
+  // "the paper says 0.05 to 0.10"
+  const ranged = /^(?:to|or|-|–)$/.test(before) && tokens[one.from - 2]?.kind === 'number';
+  if (written && !ranged && (beside !== undefined || named || leaning.prices) && endsItem(after))
     if (!MEASURE.test(item(tokens, one)) && !likeMeasure(all, i)) return true;
   if (measured) return false;
   const posted =
-    FREIGHT.test(after) || (after === 'for' && [1, 2].some((k) => FREIGHT.test(at(tokens, one.to + k))));
+    FREIGHT.test(after) ||
+    / (?:post|postage|carriage|freight|delivery|shipping|duty) (?:was|is|at|another|came to) $/.test(
+      around(tokens, one.from - 3, one.from),
+    ) ||
+    (beside !== undefined &&
+      / to (?:send|fly|post|ship|deliver|freight) /.test(around(tokens, one.to, one.to + 2))) ||
+    (after === 'for' && [1, 2].some((k) => FREIGHT.test(at(tokens, one.to + k))));
   if (posted) return one.decimal || cents || beside !== undefined || paying;
   if (written)
     return (
@@ -151,6 +159,13 @@ function isRound(
   near: string,
   beside: Candidate | undefined,
 ): boolean {
+  // "a bag of fifty"
+  if (
+    / (?:bag|box|pack|packet|tin|can|roll|set|card|strip|lot)s? of $/.test(
+      around(tokens, one.from - 2, one.from),
+    )
+  )
+    return false;
   const odd = at(tokens, one.to) === 'odd';
   const [before, after] = [at(tokens, one.from - 1), at(tokens, one.to)];
   if (odd && beside && one.from - beside.to < 12) return true;
@@ -168,7 +183,7 @@ function isRound(
 /** "18.00" may be an hour, "7.80" none. */
 const isTime = (one: Candidate): boolean => one.value < 24 && Number(one.digits.split('.')[1] ?? '99') < 60;
 
-const endsItem = (after: string): boolean => /^(?:[.,;)=|+&]|each|ea|plus|and|so|total|all)?$/.test(after);
+const endsItem = (after: string): boolean => /^(?:[.,;)=|+&]|each|ea|plus|and|of|so|total|all)?$/.test(after);
 
 /** The words of the item that a sum ends: "tin of grease 6.50". */
 function item(tokens: readonly Token[], one: Candidate): string {
@@ -188,7 +203,7 @@ function likeMeasure(all: readonly Candidate[], i: number): boolean {
   });
   if (like.length > 0 && like.every(({ unit }) => !MONEY.has(unit))) return true;
   return [all[i - 1], all[i + 1]].some((other) => {
-    if (!one || !other || !known(other) || !other.decimal || MONEY.has(other.unit)) return false;
+    if (!one || !other || !known(other) || places(other) !== 2 || MONEY.has(other.unit)) return false;
     const far = Math.min(Math.abs(one.from - other.to), Math.abs(other.from - one.to));
     return far < 12 && Math.abs(Math.log(one.value / Math.abs(other.value))) < 0.5;
   });

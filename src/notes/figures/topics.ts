@@ -20,7 +20,7 @@ const MEASURING =
 const TOPICS: readonly Topic[] = [
   {
     words:
-      / (?:idle|idles|idling|tick over|ticks over|ticking over|tickover|ticks|revs|revving|rev|tacho|rev counter|r p m|screams|redline|slow running) /,
+      / (?:idle|idles|idling|tick over|ticks over|ticked over|ticking over|tickover|ticks|revs|revving|rev|tacho|rev counter|r p m|screams|redline|slow running) /,
     reach: 16,
     close: true,
     unit: (one) => (whole(one) && between(one, 300, 9000) && one.value % 10 === 0 ? 'rpm' : ''),
@@ -43,8 +43,12 @@ const TOPICS: readonly Topic[] = [
       / (?:tyre|tyres|tire|tires|pumped|inflated|beads|bead|let down|pressures|tyre's|for the back|for the front|for the rear|for the rears|for the fronts) /,
     reach: 9,
     close: true,
-    unit: (one, { psi }) =>
-      one.decimal && between(one, 0.7, 4) ? 'bar' : psi && whole(one) && between(one, 8, 60) ? 'psi' : '',
+    unit: (one, { psi, pressure }, near) =>
+      (one.decimal || (pressure === 'bar' && / pumped /.test(near))) && between(one, 0.7, 4)
+        ? 'bar'
+        : psi && whole(one) && between(one, 8, 60)
+          ? 'psi'
+          : '',
   },
   {
     words: / (?:torque|torqued|torque wrench|wrench set|done up|tightened|tighten|nipped) /,
@@ -112,7 +116,7 @@ const GOES_BEHIND =
 const GOES_BEFORE =
   / (?:doing|reads|reading|showing|shows|showed|says|indicated|clocked|pulls it at|pulls|needle at|needle on|speed of|flat out at|flat out it's|average of|averaged|cruises at|cruise at|cruising at|settles at|sits at|holds|got to|reached|up to|under|over|past|between|and|at|to|about|about) $/;
 const DRIVING =
-  / (?:slowing|slow|slowed|speed|speedo|speedometer|gear|hill|road|lane|level|drive|driving|drove|flat out|needle|clock|climb|downhill|uphill|straight|cruise|cruises|cruising|motorway|bypass|throttle|overtook|overtaken|limit) /;
+  / (?:shakes|shake|vibrates|vibration|buzz|buzzes|wobble|wobbles|whine|whines|drone|brake|braking|brakes|breaks|acceleration|slowing|slow|slowed|speed|speedo|speedometer|gear|hill|road|lane|level|drive|driving|drove|flat out|needle|clock|climb|downhill|uphill|straight|cruise|cruises|cruising|motorway|bypass|throttle|overtook|overtaken|limit) /;
 
 /** `close` looks at the nearest words alone: what they tell goes before any figure further off. */
 export function settleTopics(
@@ -146,9 +150,15 @@ function bareUnit(tokens: readonly Token[], one: Candidate, leaning: Leaning, cl
   )
     return 'degC';
   // A speed whose unit nobody said takes no other figure's unit
-  if (whole(one) && between(one, 5, 120) && speedOf(tokens, one)) return leaning.speed || (close ? NONE : '');
+  if (whole(one) && between(one, 5, 120) && speedOf(tokens, one, leaning.driven))
+    return leaning.speed || (close ? NONE : '');
   const beside = lengthBeside(tokens, one);
-  if (beside && leaning.metric && !leaning.inches && between(one, 0.01, 3000)) return 'mm';
+  if (
+    beside &&
+    between(one, 0.01, 3000) &&
+    ((leaning.metric && !leaning.inches) || (leaning.fine && one.value < 1))
+  )
+    return 'mm';
   if (standingOf(tokens, one, true) === 'no') return '';
   for (const topic of TOPICS) {
     if (close && !topic.close) continue;
@@ -196,14 +206,28 @@ function counted(tokens: readonly Token[], one: Candidate): boolean {
   );
 }
 
-function speedOf(tokens: readonly Token[], one: Candidate): boolean {
+const AT_SPEED = / (?:at|from|to|past|beyond|over|above|under|below) (?:about |nearly |around |maybe )?$/;
+/** Where one of these is near, a bare number may be anything. */
+const OTHERWISE =
+  / (?:thermometer|temperature|temperature's|temp|gauge|degrees|water|hot|boil|header|cap|rpm|revs|rev|volt|volts|bar|psi|tyres|tyre|clearance|torque|washer|gap|mm|millimetres|minutes|minute|hour|hours|tooth|teeth) /;
+
+/** In a text that gives speeds, "from about 40 there's a whine" is one. */
+function speedOf(tokens: readonly Token[], one: Candidate, driven: boolean): boolean {
   const behind = around(tokens, one.to, one.to + 3);
   const before = around(tokens, one.from - 3, one.from);
   if (!DRIVING.test(around(tokens, one.from - 22, one.to + 14))) return false;
   if (GOES_BEHIND.test(behind)) return true;
-  if (counted(tokens, one)) return false;
+  if (counted(tokens, one) || counts(tokens, one)) return false;
+  if (
+    driven &&
+    one.value >= 13 &&
+    AT_SPEED.test(before) &&
+    !OTHERWISE.test(around(tokens, one.from - 16, one.to + 14)) &&
+    !/^ (?:past|to|o'clock|per|percent) /.test(behind)
+  )
+    return true;
   return (
-    / (?:doing|do|does|speed of|flat out at|average of|averaged|slowing down to|slow down to|slowed to|slowed down to|cruises at|cruising at|clocked|speedo says|speedo reads|speedo shows|needle at|needle on|clock says|clock shows|it shows|it showed) (?:about |nearly |a )?$/.test(
+    / (?:doing|do|does|did|speed of|flat out at|average of|averaged|slowing down to|slow down to|slowed to|slowed down to|cruises at|cruising at|clocked|speedo says|speedo reads|speedo shows|needle at|needle on|clock says|clock shows|it shows|it showed) (?:about |nearly |a )?$/.test(
       before,
     ) ||
     (GOES_BEFORE.test(before) &&

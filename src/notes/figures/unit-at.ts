@@ -37,6 +37,13 @@ export function unitAfter(
     const money = formAt(tokens, i + 2, read, text);
     if (money && MONEY.has(money.unit)) return money;
   }
+  // "Two thousand one hundred and four. Millimetres."
+  const apart =
+    /^[.,]$/.test(at(tokens, i)) && tokens[i + 1]?.kind === 'word' && at(tokens, i + 1).length > 4;
+  if (apart && (!joins(tokens, i + 2, 1) || /^[.,!?]$/.test(at(tokens, i + 2)))) {
+    const named = formAt(tokens, i + 1, { ...read, word: true }, text);
+    if (named && named.to === i + 2) return named;
+  }
   if (read.fraction || read.about) {
     const of = partOf(tokens, i);
     if (of > i) return formAt(tokens, of, { ...read, word: true }, text);

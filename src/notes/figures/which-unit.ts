@@ -19,9 +19,14 @@ export function whichMil(tokens: readonly Token[], one: Candidate): string {
   if (SIZE.test(around(tokens, one.to, one.to + 1))) return 'mm';
   const large = one.value >= 100;
   const near = around(tokens, one.from - (large ? 14 : 9), one.to + 7);
-  if (large && FLUID.test(near) && !SIZE.test(around(tokens, one.from - 5, one.to + 5))) return 'mL';
+  if (
+    large &&
+    FLUID.test(near) &&
+    !SIZE.test(around(tokens, one.from - 5, one.to + 5).replace(/ (?:out|off|free)(?= )/g, ''))
+  )
+    return 'mL';
   if (!FLUID.test(near) || (one.decimal && one.value < 20)) return 'mm';
-  return one.value >= 50 || !SIZE.test(near)
+  return one.value >= 50 || !SIZE.test(near.replace(/ (?:out|off|free)(?= )/g, ''))
     ? FLUID.test(around(tokens, one.from - 6, one.to + 5)) && one.value >= 20
       ? 'mL'
       : 'mm'
@@ -29,7 +34,7 @@ export function whichMil(tokens: readonly Token[], one: Candidate): string {
 }
 
 const ANGLE =
-  / (?:advance|advanced|retard|retarded|timing|timed|crank|crankshaft|tdc|btdc|atdc|dead|dwell|angle|spark|sparks|ignition|protractor|disc|castor|caster|camber|toe|steer|steering|lock|bend|bent|turn|turned|flywheel|rotor|rotate|rotated|included|chamfer|countersink|point|points|rim|cam|lobe|gave|rocked|lean|tilt|taper|spiral|past|further|mark|twist|port|ports|slope|seat|seats|bevel) /;
+  / (?:advance|advanced|retard|retarded|timing|timed|crank|crankshaft|tdc|btdc|atdc|dead|dwell|angle|spark|sparks|ignition|protractor|disc|castor|caster|camber|toe|steer|steering|lock|bend|bent|turn|turned|flywheel|rotor|rotate|rotated|included|chamfer|countersink|point|points|rim|cam|lobe|gave|rocked|thru|through|swings|swing|lean|tilt|taper|spiral|past|further|mark|twist|port|ports|slope|seat|seats|bevel) /;
 const HEAT =
   / (?:cold|warm|warmed|hot|temperature|temp|thermometer|boil|boiling|boiled|oven|heat|heated|freezing|freezer|outside|outdoors|celsius|fahrenheit|weather|morning|shed|garage|lean|stick|gauge|water|oil|coolant|radiator|iron|paint|powder|cure|bake|baked|stove|thermostat|sun|shade|frost|minus|below|above|engine|today|tonight|room|workshop|solder|soldering|soldered|melt|melts|melted|bath|kettle|flame|ambient) /;
 
@@ -86,6 +91,12 @@ function wordsOff(tokens: readonly Token[], one: Candidate, set: ReadonlySet<str
 export function whichPounds(tokens: readonly Token[], one: Candidate, psi: boolean): string {
   const before = at(tokens, one.from - 1);
   if (/^(?:spanner|hammer|sledge|mallet|lump|weight|bag|block|club)s?$/.test(at(tokens, one.to))) return 'lb';
+  if (
+    / new (?:tyre|tyres|tube|tubes|valve|valves) (?:was|were|is|are|at|for) $/.test(
+      around(tokens, one.from - 4, one.from),
+    )
+  )
+    return 'GBP';
   const pressure = wordsOff(tokens, one, PRESSURE);
   if (/^(?:for|paid|cost)$/.test(before) && pressure > 3) return 'GBP';
   if (at(tokens, one.to) === 'of' && !/^(?:the|it|this|that)$/.test(at(tokens, one.to + 1)))

@@ -80,13 +80,16 @@ export function countAt(tokens: readonly Token[], i: number): Count | undefined 
   return { value: head.value * 1000 + more.value, to: more.to };
 }
 
+/** Behind "three ninety-five" these leave no doubt, even over a line's end. */
+const PRICED = /^(?:post|postage|carriage|freight|delivery|each|euros?|pounds?|quid|dollars)$/;
+
 /** "one fifty", "eight fifty", "one oh five", "twelve ninety-five": what it is worth depends on the unit. */
 export function pairAfter(tokens: readonly Token[], high: Count): NonNullable<Reading['pair']> | undefined {
   if (high.value < 1 || high.value > 99) return undefined;
   let k = next(tokens, high.to);
   if (
     k < 0 ||
-    !joins(tokens, k, 1) ||
+    (!joins(tokens, k, 1) && !PRICED.test(at(tokens, belowHundred(tokens, k)?.to ?? k))) ||
     (k > high.to && high.value > 9 && !/^(?:oh|ninety)$/.test(at(tokens, k)) && high.value > 30)
   )
     return undefined;
