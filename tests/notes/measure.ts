@@ -3,6 +3,8 @@
 import { draftOf, type Statement } from '../../src/notes/draft.ts';
 import { readSource } from '../../src/notes/read/read-source.ts';
 import { lineFinder } from '../../src/notes/read/source.ts';
+import type { Saying } from '../../src/notes/say/tell.ts';
+import { type Kind, type Proposal, proposalsOf } from '../../src/notes/write/proposals.ts';
 import { hazard } from '../../src/record/hazards/catalogue.ts';
 import { findHazards } from '../../src/record/hazards/find.ts';
 
@@ -106,10 +108,49 @@ export interface Found extends Labels {
   spans: { kind: keyof Labels; from: number; at?: number; to: number; words: string }[];
 }
 
+const KNOWN = { chapter: 'measured', date: '2026-01-01', currency: 'EUR' };
+const NAMES: Partial<Record<Kind, 'faults' | 'parts' | 'costs' | 'thanks'>> = {
+  fault: 'faults',
+  part: 'parts',
+  cost: 'costs',
+  thanks: 'thanks',
+};
+
+/** What is proposed, by its line; several proposals of a kind on one line count once. */
+function findings(proposals: readonly Proposal[], statements: readonly Statement[], found: Found): void {
+  /** Line that a fault was first told on, by the name of its file. */
+  const told = new Map<string, number>();
+  for (const { kind, place, row } of proposals) {
+    const line = Number(place.slice(place.lastIndexOf(':') + 1));
+    const here = statements.filter((one) => one.line <= line && line <= one.lastLine);
+    if (kind === 'finding') {
+      // Said again of a fault: that line is as right as the first one.
+      const at = told.get(row['fault'] ?? '');
+      if (at !== undefined && here.some(({ said }) => said.has('fault')))
+        found.spans.push({ kind: 'faults', from: line, at, to: line, words: '' });
+      continue;
+    }
+    const name = NAMES[kind];
+    if (!name) continue;
+    if (kind === 'fault') told.set(row['file'] ?? '', line);
+    if (!found[name].includes(line)) found[name].push(line);
+    // A statement over several lines is right on each of them.
+    const of = here.filter(({ said }) => said.has(kind as Saying));
+    found.spans.push({
+      kind: name,
+      from: Math.min(line, ...of.map((one) => one.line)),
+      at: line,
+      to: Math.max(line, ...of.map((one) => one.lastLine)),
+      words: of.map(({ text }) => text).join(' '),
+    });
+  }
+}
+
 export function foundIn(name: string, text: string): Found {
   const read = readSource({ name, text });
   const lineOf = lineFinder(text);
-  const { statements, steps } = draftOf([read], {});
+  const draft = draftOf([read], {});
+  const { statements, steps } = draft;
   const spans: Found['spans'] = [];
   const found: Found = {
     quantities: [],
@@ -121,20 +162,10 @@ export function foundIn(name: string, text: string): Found {
     hazards: [],
     spans,
   };
-  const once = (kind: 'faults' | 'parts' | 'costs' | 'thanks', line: number, one: Statement): void => {
-    if (found[kind].includes(line)) return;
-    found[kind].push(line);
-    spans.push({ kind, from: one.line, at: line, to: one.lastLine, words: one.text });
-  };
-  for (const one of statements) {
+  for (const one of statements)
     for (const { line, start, value, unit } of one.figures)
       found.quantities.push({ line, first: lineOf(start), value, unit });
-    if (one.said.has('fault')) once('faults', one.saidOn.get('fault') ?? one.line, one);
-    if (one.said.has('part')) once('parts', one.saidOn.get('part') ?? one.line, one);
-    if (one.said.has('cost'))
-      once('costs', one.figures.find(({ unit }) => /^[A-Z]{3}$/.test(unit))?.line ?? one.line, one);
-    if (one.said.has('thanks')) once('thanks', one.saidOn.get('thanks') ?? one.line, one);
-  }
+  findings(proposalsOf(draft, KNOWN, { reads: [read] }).proposals, statements, found);
   // Words outside steps get a note of their own in the chapter.
   const outside: Statement[][] = [];
   for (const one of statements) {

@@ -47,6 +47,8 @@ export const shared = (a: ReadonlySet<string>, b: ReadonlySet<string>): number =
 export class Faults {
   readonly #list: TextFault[] = [];
   readonly #files: Set<string>;
+  /** The fault told of last, and the things that it was told with. */
+  #last: { fault: TextFault; at: number; things: Set<string> } | undefined;
 
   constructor(known: readonly KnownFault[]) {
     this.#files = new Set(known.map(({ id }) => id));
@@ -69,9 +71,11 @@ export class Faults {
     const words = wordsOf(one);
     const { title, head, side } = faultTitle(words, because, thing);
     const content = contentOf(`${title} ${words}`);
-    const before = this.#sameAs({ title, head, side, area: one.area, content, at });
+    const before =
+      this.#goneOnWith(one, at) ?? this.#sameAs({ title, head, side, area: one.area, content, at });
     if (before) {
       before.last = at;
+      this.#remember(before, one, at);
       for (const word of content) before.words.add(word);
       return { fault: before, fresh: false };
     }
@@ -93,7 +97,27 @@ export class Faults {
       last: at,
     };
     this.#list.push(fault);
+    this.#remember(fault, one, at);
     return { fault, fresh: true };
+  }
+
+  #remember(fault: TextFault, one: Statement, at: number): void {
+    const before = this.#last?.fault === fault ? this.#last.things : [];
+    this.#last = { fault, at, things: new Set([...before, ...thingsOf(one)]) };
+  }
+
+  /** "It just spins", "there is half a turn of nothing", said right behind a fault: more of the same. */
+  #goneOnWith(one: Statement, at: number): TextFault | undefined {
+    const last = this.#last;
+    if (!last || last.fault.cured || (one.opens && ENTRY.test(one.kind))) return undefined;
+    const apart = at - last.at;
+    const things = thingsOf(one);
+    const goesOn =
+      things.length === 0
+        ? apart <= 2
+        : (apart <= 4 && things.every((thing) => last.things.has(thing))) ||
+          (apart === 1 && (MEANS_IT.test(one.text) || things.some((thing) => last.things.has(thing))));
+    return goesOn ? last.fault : undefined;
   }
 
   #sameAs(now: {
@@ -134,6 +158,14 @@ export class Faults {
     return open.find((fault) => fault.known && fault.area === one.area && shared(content, fault.words) >= 2);
   }
 }
+
+const thingsOf = (one: Statement): string[] => (one.things ?? []).map(({ thing }) => thing);
+
+/** Entries of a list stand each for itself. */
+const ENTRY = /^(?:item|task|done|row)$/;
+/** Begins with what stands for a thing that was just named. */
+const MEANS_IT =
+  /^(?:(?:and|but|so|oh|well|yes|no|right|look|see|actually|because|there|then|now|i mean|you see)[, ]+)*(?:it|it'?s|that|that'?s|they|they'?re|this|those|which|both)\b/i;
 
 export function severityOf(text: string, area: string | undefined): string {
   const lower = text.toLowerCase();
