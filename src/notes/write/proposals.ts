@@ -141,7 +141,7 @@ export function proposalsOf(
         },
         String(n),
       );
-    thanks.heard(one, text, words, out);
+    thanks.heard(one, at, text, words, out);
     for (const { unit, value, start } of one.figures)
       if (unit === 'km/h' || unit === 'mph')
         out.add(
@@ -151,10 +151,11 @@ export function proposalsOf(
           { value: String(Math.round(value * 1e6) / 1e6), unit, standing: 'indicated' },
           String(start - one.start),
         );
-    const named = (one.things ?? []).find((each) => !FLOWS.test(each.thing));
+    const solids = (one.things ?? []).filter((each) => !FLOWS.test(each.thing));
+    const named = solids.find(({ aside }) => !aside) ?? solids[0];
     if (telling) before = solid(nounsIn(words, text));
     else if (named) before = [];
-    thing = named?.thing ?? (telling ? before[0]?.text.toLowerCase() : undefined) ?? thing;
+    thing = named?.full ?? (telling ? before[0]?.text.toLowerCase() : undefined) ?? thing;
   }
   for (const [asked, statements] of open) {
     const [one] = statements;
