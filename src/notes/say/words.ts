@@ -29,10 +29,32 @@ const DENIES =
   /^(?:no|not|n't|never|without|nothing|none|isnt|wasnt|arent|werent|dont|doesnt|didnt|neither|nor)$/;
 const PARTS = /^(?:[.,;:!?]|but|and|so|then|because)$/;
 
-/** Stems by word: a stem depends on the word alone, and a long source has few words that it has not used before. */
-const stems = new Map<string, string>();
+/** What depends on a word alone: a long source has few words that it has not used before. */
+interface Form {
+  small: string;
+  stem: string;
+  denies: boolean;
+  parts: boolean;
+}
+const forms = new Map<string, Form>();
 
-export function taggedWords(text: string): TaggedWord[] {
+/** Texts tagged last: a title is made from pieces that are looked at more than once. */
+const lately = new Map<string, readonly TaggedWord[]>();
+const LATELY = 64;
+
+export function taggedWords(text: string): readonly TaggedWord[] {
+  const known = lately.get(text);
+  if (known) return known;
+  const words = tagged(text);
+  if (lately.size >= LATELY) {
+    const [oldest] = lately.keys();
+    if (oldest !== undefined) lately.delete(oldest);
+  }
+  lately.set(text, words);
+  return words;
+}
+
+function tagged(text: string): TaggedWord[] {
   const { its, readDoc } = nlp();
   // A line's end is a blank like any other.
   const tokens = readDoc(text.replace(/\s/g, ' ')).tokens();
@@ -44,22 +66,28 @@ export function taggedWords(text: string): TaggedWord[] {
   let denial = -9;
   const out: TaggedWord[] = [];
   let at = 0;
-  for (const [i, value] of values.entries()) {
+  for (let i = 0; i < values.length; i++) {
+    const value = values[i] ?? '';
     const found = text.indexOf(value, at);
     // The tagger may change a quote or a dash: such a word has the place of what follows the one before it.
     const start = found < 0 || found > at + 400 ? at : found;
     at = start + value.length;
-    let stemmed = stems.get(value);
-    if (stemmed === undefined) {
-      stemmed = String(tokens.itemAt(i).out(stem));
-      stems.set(value, stemmed);
+    let form = forms.get(value);
+    if (form === undefined) {
+      const small = value.toLowerCase().replaceAll('’', "'");
+      form = {
+        small,
+        stem: String(tokens.itemAt(i).out(stem)),
+        denies: DENIES.test(small),
+        parts: PARTS.test(small),
+      };
+      forms.set(value, form);
     }
-    const small = value.toLowerCase().replaceAll('’', "'");
-    if (DENIES.test(small)) denial = i;
-    else if (PARTS.test(small)) denial = -9;
+    if (form.denies) denial = i;
+    else if (form.parts) denial = -9;
     out.push({
-      text: small,
-      stem: stemmed,
+      text: form.small,
+      stem: form.stem,
       lemma: (lemmas[i] ?? '').toLowerCase(),
       pos: tags[i] ?? '',
       start,

@@ -4,14 +4,16 @@ import type { Draft, Statement } from '../draft.ts';
 import type { ReadSource } from '../read/source.ts';
 import { Collector } from './proposals/collector.ts';
 import { sumsOf } from './proposals/cost.ts';
-import { Faults, type KnownFault, severityOf, type TextFault } from './proposals/faults.ts';
-import { beyond, measuredIn, measuredRow } from './proposals/measured.ts';
-import { type Noun, nounsIn, solid, tagged } from './proposals/nouns.ts';
+import { Faults, type KnownFault } from './proposals/faults.ts';
+import { measuredIn } from './proposals/measured.ts';
+import type { Noun } from './proposals/nouns.ts';
 import { partsIn } from './proposals/parts.ts';
 import type { Supporter } from './proposals/person.ts';
 import type { Proposal } from './proposals/proposal.ts';
-import { closes, type RefitLine, refitIn } from './proposals/refit.ts';
+import { Refits } from './proposals/refits.ts';
+import { Telling } from './proposals/telling.ts';
 import { Thanks } from './proposals/thanks.ts';
+import { afterwards, faultAs, fromRow } from './proposals/told-of-faults.ts';
 import { wordsOf } from './prose.ts';
 import { type Asked, QUESTIONS } from './questions.ts';
 
@@ -44,11 +46,11 @@ export function proposalsOf(
   const faults = new Faults(to.faults ?? []);
   const thanks = new Thanks(to.supporters ?? [], to.chapter);
   const masked = new Map(reads.map((read) => [read.source.name, read.masked]));
-  const refit: { line: RefitLine; row: Record<string, string> }[] = [];
+  const refits = new Refits(to.chapter);
   const parts = new Set<string>();
-  /** The thing last named, for "it"; and all named in the statement before. */
+  /** The thing last named, for "it"; and the statement whose things were named before, where it names any. */
   let thing = '';
-  let before: Noun[] = [];
+  let before: Telling | undefined;
   let head: readonly string[] | undefined;
   for (const [at, one] of draft.statements.entries()) {
     const { said, area } = one;
@@ -63,9 +65,7 @@ export function proposalsOf(
       continue;
     }
     const system = area ?? 'whole machine';
-    const text = (masked.get(one.source) ?? one.text).slice(one.start, one.end).replace(/\s/g, ' ');
-    const telling = said.size > 0 || one.figures.length > 0;
-    const words = telling ? tagged(text) : [];
+    const telling = new Telling(one, masked.get(one.source));
     const fault = said.get('fault');
     if (fault) {
       const told = faults.told(one, fault, at, thing);
@@ -82,26 +82,12 @@ export function proposalsOf(
           review: '',
         });
     }
-    for (const { line, row } of refit) {
-      const how = row['closed_in'] ? undefined : closes(one, line);
-      if (how) Object.assign(row, { closed_in: to.chapter, how });
-    }
-    const off = refitIn(one);
-    if (off && !refit.some(({ line }) => line.what === off.what && line.action === off.action)) {
-      const row = {
-        line: slug(off.what) || 'part',
-        what: off.what,
-        action: off.action,
-        system,
-        removed_in: to.chapter,
-      };
-      if (out.add(one, 'refit', one.deed ?? '', row)) refit.push({ line: off, row });
-    }
+    refits.heard(one, system, out);
     if (said.has('measurement') || (!said.has('cost') && decimals(one) > 1))
       for (const [n, { item, position, found, min, max, unit }] of measuredIn(
         one,
-        text,
-        words,
+        telling.text,
+        telling.words,
         thing,
       ).entries())
         out.add(
@@ -111,9 +97,17 @@ export function proposalsOf(
           { ...base, item, position, found, ...(min ? { min } : {}), ...(max ? { max } : {}), unit },
           String(n),
         );
-    const sums = said.has('cost') ? sumsOf(one, text, words, meantBy(before, thing)) : [];
+    const sums = said.has('cost')
+      ? sumsOf(one, telling.text, telling.words, meantBy(before?.nouns ?? [], thing))
+      : [];
     if (said.has('part'))
-      for (const [n, { name, qty, status }] of partsIn(one, text, words, sums, thing).entries()) {
+      for (const [n, { name, qty, status }] of partsIn(
+        one,
+        telling.text,
+        telling.words,
+        sums,
+        thing,
+      ).entries()) {
         if (parts.has(name.toLowerCase())) continue;
         parts.add(name.toLowerCase());
         out.add(
@@ -141,7 +135,7 @@ export function proposalsOf(
         },
         String(n),
       );
-    thanks.heard(one, at, text, words, out);
+    if (said.has('thanks')) thanks.heard(one, telling.text, telling.words, out);
     for (const { unit, value, start } of one.figures)
       if (unit === 'km/h' || unit === 'mph')
         out.add(
@@ -153,9 +147,9 @@ export function proposalsOf(
         );
     const solids = (one.things ?? []).filter((each) => !FLOWS.test(each.thing));
     const named = solids.find(({ aside }) => !aside) ?? solids[0];
-    if (telling) before = solid(nounsIn(words, text));
-    else if (named) before = [];
-    thing = named?.full ?? (telling ? before[0]?.text.toLowerCase() : undefined) ?? thing;
+    if (telling.tells) before = telling;
+    else if (named) before = undefined;
+    thing = named?.full ?? telling.nouns[0]?.text.toLowerCase() ?? thing;
   }
   for (const [asked, statements] of open) {
     const [one] = statements;
@@ -188,72 +182,3 @@ const placesOf = (statements: readonly Statement[]): string =>
 /** Dimensions with a decimal, as a gauge shows them. */
 const decimals = (one: Statement): number =>
   one.figures.filter(({ unit, digits }) => /^(?:mm|in|thou)$/.test(unit) && digits.includes('.')).length;
-
-/** A new fault, or a finding of one that is known. */
-function faultAs(
-  one: Statement,
-  { fault, fresh }: { fault: TextFault; fresh: boolean },
-  { because, system, base }: { because: string; system: string; base: Record<string, string> },
-  out: Collector,
-): void {
-  const text = wordsOf(one);
-  if (fresh)
-    out.add(one, 'fault', because, {
-      file: fault.file,
-      title: fault.title,
-      system,
-      symptom: text,
-      severity: severityOf(one.text, one.area),
-      ...base,
-    });
-  else if (!one.said.has('put off') && !one.said.has('cured'))
-    out.add(one, 'finding', because, { fault: fault.file, what: 'tried', ...base, text });
-}
-
-/** What a statement says of a fault besides that it is there: put off, cured, or tried. */
-function afterwards(one: Statement, fault: TextFault, base: Record<string, string>, out: Collector): void {
-  const { said } = one;
-  const text = wordsOf(one);
-  if (fault.cured) return;
-  if (said.has('put off'))
-    out.add(one, 'put off', said.get('put off') ?? '', { fault: fault.file, ...base, text, review: '' });
-  else if (said.has('cured')) {
-    fault.cured = true;
-    out.add(one, 'finding', said.get('cured') ?? '', { fault: fault.file, what: 'cured', ...base, text });
-  } else if (said.has('tried'))
-    out.add(one, 'finding', said.get('tried') ?? '', { fault: fault.file, what: 'tried', ...base, text });
-}
-
-/** A row of a table is a measurement, and a fault where that lies beyond its limit. */
-function fromRow(
-  one: Statement,
-  head: readonly string[] | undefined,
-  base: Record<string, string>,
-  out: Collector,
-  faults: Faults,
-  at: number,
-): void {
-  const row = measuredRow(one, head);
-  if (!row) return;
-  const { item, found, min, max, unit } = row;
-  out.add(one, 'measurement', 'a row of a table', {
-    ...base,
-    item,
-    found,
-    ...(min ? { min } : {}),
-    ...(max ? { max } : {}),
-    unit,
-  });
-  if (!one.said.has('fault') || !beyond(row)) return;
-  const symptom = `${item}: ${found} ${unit} found, ${min ? `at least ${min}` : `at most ${max}`} ${unit} allowed.`;
-  const told = faults.told({ ...one, text: `${item} beyond its limit` }, '', at, '');
-  if (told.fresh)
-    out.add(one, 'fault', 'beyond its limit', {
-      file: told.fault.file,
-      title: `${item} beyond its limit`,
-      system: one.area ?? 'whole machine',
-      symptom,
-      severity: severityOf(one.text, one.area),
-      ...base,
-    });
-}

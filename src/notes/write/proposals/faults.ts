@@ -1,9 +1,10 @@
 /** Faults that a text tells of: several statements of one become one with findings, and those of the register are gone on with. */
 import { slug } from '../../../record/chapter/slug.ts';
 import type { Statement } from '../../draft.ts';
-import { taggedWords } from '../../say/words.ts';
 import { wordsOf } from '../prose.ts';
-import { faultTitle } from './fault-title.ts';
+import { Content } from './content.ts';
+import { faultTitle, type Titled } from './fault-title.ts';
+import { FreeNames } from './free-names.ts';
 
 /** An open fault of the register. */
 export interface KnownFault {
@@ -20,8 +21,7 @@ export interface TextFault {
   head: string;
   side: string;
   area: string | undefined;
-  /** Lemmas of its words. */
-  words: Set<string>;
+  content: Content;
   /** In the register already. */
   known: boolean;
   cured: boolean;
@@ -29,76 +29,74 @@ export interface TextFault {
   last: number;
 }
 
-const SPEAKS = /^(?:NOUN|PROPN|ADJ|VERB)$/;
-const EMPTY =
-  /^(?:be|have|do|get|go|say|see|look|think|thing|side|bit|one|time|way|little|old|new|good|bad|same)$/;
+/** Within so many statements the same thing named again is the same fault, whatever is said of it. */
+const CLOSE = 4;
+/** After so many statements a fault is no longer what is talked about. */
+const REACH = 6;
 
-export const contentOf = (text: string): Set<string> =>
-  new Set(
-    taggedWords(text)
-      .filter(({ pos, lemma }) => SPEAKS.test(pos) && lemma.length > 2 && !EMPTY.test(lemma))
-      .map(({ lemma }) => lemma),
-  );
-
-export const shared = (a: ReadonlySet<string>, b: ReadonlySet<string>): number =>
-  [...a].filter((word) => b.has(word)).length;
+interface Now extends Titled {
+  area: string | undefined;
+  content: Content;
+  at: number;
+}
 
 /** The faults of one text as they come up, with those of the register before them. */
 export class Faults {
-  readonly #list: TextFault[] = [];
-  readonly #files: Set<string>;
+  readonly #known: readonly TextFault[];
+  readonly #files: FreeNames;
+  /** Those that came up, by what they are of, but for those that were cured. */
+  readonly #byHead = new Map<string, TextFault[]>();
+  /** Those told of within reach, the latest last. */
+  #recent: TextFault[] = [];
   /** The fault told of last, and the things that it was told with. */
   #last: { fault: TextFault; at: number; things: Set<string> } | undefined;
 
   constructor(known: readonly KnownFault[]) {
-    this.#files = new Set(known.map(({ id }) => id));
-    for (const { id, title, system, symptom } of known)
-      this.#list.push({
-        file: id,
-        title,
-        head: '',
-        side: '',
-        area: system,
-        words: contentOf(`${title} ${symptom}`),
-        known: true,
-        cured: false,
-        last: -1,
-      });
+    this.#files = new FreeNames(known.map(({ id }) => id));
+    this.#known = known.map(({ id, title, system, symptom }) => ({
+      file: id,
+      title,
+      head: '',
+      side: '',
+      area: system,
+      content: new Content(`${title} ${symptom}`),
+      known: true,
+      cured: false,
+      last: -1,
+    }));
   }
 
   /** The fault that a statement tells of: one that is known already, or a new one. */
   told(one: Statement, because: string, at: number, thing: string): { fault: TextFault; fresh: boolean } {
     const words = wordsOf(one);
-    const { title, head, side } = faultTitle(words, because, thing);
-    const content = contentOf(`${title} ${words}`);
-    const before =
-      this.#goneOnWith(one, at) ?? this.#sameAs({ title, head, side, area: one.area, content, at });
-    if (before) {
-      before.last = at;
-      this.#remember(before, one, at);
-      for (const word of content) before.words.add(word);
-      return { fault: before, fresh: false };
-    }
-    let file =
-      slug(title)
-        .slice(0, 40)
-        .replace(/-[^-]*$/, (end) => (slug(title).length > 40 ? '' : end)) || 'fault';
-    for (let n = 2, stem = file; this.#files.has(file); n++) file = `${stem}-${n}`;
-    this.#files.add(file);
-    const fault: TextFault = {
-      file,
-      title,
-      head,
-      side,
-      area: one.area,
-      words: content,
-      known: false,
-      cured: false,
-      last: at,
-    };
-    this.#list.push(fault);
+    const titled = faultTitle(words, because, thing);
+    const said = `${titled.title} ${words}`;
+    const content = new Content(said);
+    const before = this.#goneOnWith(one, at) ?? this.#sameAs({ ...titled, area: one.area, content, at });
+    const fault = before ?? this.#newFault(titled, content, one.area, at);
+    if (before) before.content.take(said);
+    fault.last = at;
+    this.#recent = this.#recent.filter((each) => each !== fault && at - each.last <= REACH);
+    this.#recent.push(fault);
     this.#remember(fault, one, at);
-    return { fault, fresh: true };
+    return { fault, fresh: before === undefined };
+  }
+
+  #newFault(
+    { title, head, side }: Titled,
+    content: Content,
+    area: string | undefined,
+    at: number,
+  ): TextFault {
+    const whole = slug(title);
+    const stem = whole.slice(0, 40).replace(/-[^-]*$/, (end) => (whole.length > 40 ? '' : end)) || 'fault';
+    const file = this.#files.take(stem);
+    const fault = { file, title, head, side, area, content, known: false, cured: false, last: at };
+    // "It" may be anything: such a fault is not found again by what it is of.
+    const list = this.#byHead.get(head);
+    if (list) list.push(fault);
+    else if (head !== '') this.#byHead.set(head, [fault]);
+    return fault;
   }
 
   #remember(fault: TextFault, one: Statement, at: number): void {
@@ -120,44 +118,48 @@ export class Faults {
     return goesOn ? last.fault : undefined;
   }
 
-  #sameAs(now: {
-    title: string;
-    head: string;
-    side: string;
-    area: string | undefined;
-    content: ReadonlySet<string>;
-    at: number;
-  }): TextFault | undefined {
-    const title = contentOf(now.title);
-    return this.#list.findLast((one) => {
-      if (one.cured && !one.known) return false;
-      if (one.area && now.area && one.area !== now.area && one.area !== 'whole machine') return false;
-      if (one.known) {
-        const common = shared(now.content, one.words);
-        return (one.area === now.area || common > 2) && common >= 2 && shared(title, one.words) >= 1;
-      }
-      if (one.head === '' || one.head !== now.head) return false;
-      if (one.side !== '' && now.side !== '' && one.side !== now.side) return false;
-      // The same thing named again close by, or in much the same words.
-      return now.at - one.last <= 4 || shared(title, one.words) >= 2;
-    });
+  /** The one that came up last of those that can be meant; one of the register where none of the text's can. */
+  #sameAs(now: Now): TextFault | undefined {
+    const title = new Content(now.title);
+    return (
+      this.#byHead.get(now.head)?.findLast(
+        (one) =>
+          !one.cured &&
+          mayBeIn(one, now.area) &&
+          (one.side === '' || now.side === '' || one.side === now.side) &&
+          // The same thing named again close by, or in much the same words.
+          (now.at - one.last <= CLOSE || title.shared(one.content) >= 2),
+      ) ??
+      this.#known.findLast((one) => {
+        if (!mayBeIn(one, now.area)) return false;
+        const common = now.content.shared(one.content);
+        return (one.area === now.area || common > 2) && common >= 2 && title.shared(one.content) >= 1;
+      })
+    );
   }
 
   /** The open fault that a statement without one of its own goes on with: what was tried, put off or cured. */
-  nearest(one: Statement, at: number, reach = 6): TextFault | undefined {
-    const content = contentOf(one.text);
-    const open = this.#list.filter((fault) => !fault.cured);
-    const near = open.filter(({ last }) => last >= 0 && at - last <= reach);
+  nearest(one: Statement, at: number): TextFault | undefined {
+    const content = new Content(one.text);
+    const near = this.#recent
+      .filter(({ cured, last }) => !cured && at - last <= REACH)
+      .sort((a, b) => b.last - a.last);
     const best = near
-      .map((fault) => ({ fault, common: shared(content, fault.words) }))
+      .map((fault) => ({ fault, common: content.shared(fault.content) }))
       .filter(({ common }) => common > 0)
-      .sort((a, b) => b.common - a.common || b.fault.last - a.fault.last)[0];
+      .sort((a, b) => b.common - a.common)[0];
     if (best) return best.fault;
-    const close = near.filter(({ last }) => at - last <= 2).sort((a, b) => b.last - a.last)[0];
-    if (close && (!one.area || !close.area || close.area === one.area)) return close;
-    return open.find((fault) => fault.known && fault.area === one.area && shared(content, fault.words) >= 2);
+    const [close] = near;
+    if (close && at - close.last <= 2 && (!one.area || !close.area || close.area === one.area)) return close;
+    return this.#known.find(
+      (fault) => !fault.cured && fault.area === one.area && content.shared(fault.content) >= 2,
+    );
   }
 }
+
+/** Whether a fault of one place of the machine can be told of in words for another. */
+const mayBeIn = ({ area }: TextFault, now: string | undefined): boolean =>
+  !area || !now || area === now || area === 'whole machine';
 
 const thingsOf = (one: Statement): string[] => (one.things ?? []).map(({ thing }) => thing);
 

@@ -59,8 +59,9 @@ export function closes(one: Statement, line: RefitLine): string | undefined {
   if (!work || !how || work.told === 'meant') return undefined;
   if (work.verb === 'put' && !/ (?:back|back on|back in|on|in)$/.test(work.title)) return undefined;
   if ((line.action === 'drained') !== (how === 'filled')) return undefined;
-  const head = (text: string): string => (text.toLowerCase().split(' ').at(-1) ?? '').replace(/s$/, '');
-  return head(work.object) === head(line.what) || work.object.toLowerCase() === line.what.toLowerCase()
-    ? how
-    : undefined;
+  return headOf(work.object) === headOf(line.what) ? how : undefined;
 }
+
+/** What a thing is, of "left brake shoes": "shoe". */
+export const headOf = (thing: string): string =>
+  (thing.toLowerCase().split(' ').at(-1) ?? '').replace(/s$/, '');

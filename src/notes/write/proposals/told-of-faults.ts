@@ -1,0 +1,80 @@
+/** What a statement or a table's row tells of a fault, proposed: the fault, a finding of it, that it was put off or cured. */
+import type { Statement } from '../../draft.ts';
+import { wordsOf } from '../prose.ts';
+import type { Collector } from './collector.ts';
+import { type Faults, severityOf, type TextFault } from './faults.ts';
+import { beyond, measuredRow } from './measured.ts';
+
+/** A new fault, or a finding of one that is known. */
+export function faultAs(
+  one: Statement,
+  { fault, fresh }: { fault: TextFault; fresh: boolean },
+  { because, system, base }: { because: string; system: string; base: Record<string, string> },
+  out: Collector,
+): void {
+  const text = wordsOf(one);
+  if (fresh)
+    out.add(one, 'fault', because, {
+      file: fault.file,
+      title: fault.title,
+      system,
+      symptom: text,
+      severity: severityOf(one.text, one.area),
+      ...base,
+    });
+  else if (!one.said.has('put off') && !one.said.has('cured'))
+    out.add(one, 'finding', because, { fault: fault.file, what: 'tried', ...base, text });
+}
+
+/** What a statement says of a fault besides that it is there: put off, cured, or tried. */
+export function afterwards(
+  one: Statement,
+  fault: TextFault,
+  base: Record<string, string>,
+  out: Collector,
+): void {
+  const { said } = one;
+  const text = wordsOf(one);
+  if (fault.cured) return;
+  if (said.has('put off'))
+    out.add(one, 'put off', said.get('put off') ?? '', { fault: fault.file, ...base, text, review: '' });
+  else if (said.has('cured')) {
+    fault.cured = true;
+    out.add(one, 'finding', said.get('cured') ?? '', { fault: fault.file, what: 'cured', ...base, text });
+  } else if (said.has('tried'))
+    out.add(one, 'finding', said.get('tried') ?? '', { fault: fault.file, what: 'tried', ...base, text });
+}
+
+/** A row of a table is a measurement, and a fault where that lies beyond its limit. */
+export function fromRow(
+  one: Statement,
+  head: readonly string[] | undefined,
+  base: Record<string, string>,
+  out: Collector,
+  faults: Faults,
+  at: number,
+): void {
+  const row = measuredRow(one, head);
+  if (!row) return;
+  const { item, found, min, max, unit } = row;
+  out.add(one, 'measurement', 'a row of a table', {
+    ...base,
+    item,
+    found,
+    ...(min ? { min } : {}),
+    ...(max ? { max } : {}),
+    unit,
+  });
+  if (!one.said.has('fault') || !beyond(row)) return;
+  const symptom = `${item}: ${found} ${unit} found, ${min ? `at least ${min}` : `at most ${max}`} ${unit} allowed.`;
+  const told = faults.told({ ...one, text: `${item} beyond its limit` }, '', at, '');
+  if (told.fresh)
+    out.add(one, 'fault', 'beyond its limit', {
+      file: told.fault.file,
+      title: `${item} beyond its limit`,
+      system: one.area ?? 'whole machine',
+      symptom,
+      severity: severityOf(one.text, one.area),
+      ...base,
+    });
+}
