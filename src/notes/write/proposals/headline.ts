@@ -54,7 +54,7 @@ export function headline(
       /^(?:'s|'re|has|have|had)$/.test(word.text) ||
       (at > 0 && word.pos === 'VERB' && !(/ed$|en$/.test(word.text) && rest[at + 1]?.pos === 'NOUN')),
   );
-  const before = exists ? [] : rest.slice(0, verb < 0 ? 0 : verb);
+  const before = exists ? [] : rest.slice(0, Math.max(verb, 0));
   const out: string[] = [];
   let subject = '';
   const first = before.find(({ pos }) => pos !== 'DET' && pos !== 'INTJ' && pos !== 'CCONJ');

@@ -10,13 +10,13 @@ export interface Supporter {
 const HELPED =
   /^(?:lent|lends|lend|gave|gives|sent|sends|paid|drove|came|comes|helped|helps|has|brought|brings|rang|sat|held|holds|made|makes|found|told|showed|welded|turned|let|lets|took|looked|wrote|came|cut|posted|offered|did|does|knows|knew|machined|pressed|bored|drew)$/;
 const NO_NAME =
-  /^(?:the|a|an|you|him|her|them|he|she|they|it|who|that|this|everybody|everyone|all|for|and|i|we|to|to all|properly|again|so|god|goodness|heaven|goes|due|also|my|our|his|their|your|somebody|someone|both|those|these|another|whoever|anybody|people|lads|folks|mate|ordered|thank|thanks|cheers)$/i;
+  /^(?:the|a|an|you|him|her|them|he|she|they|it|who|that|this|everybody|everyone|all|for|and|i|we|to|to all|properly|again|so|god|goodness|heaven|goes|due|also|my|our|his|their|your|somebody|someone|both|those|these|another|whoever|anybody|people|lads|folks|mate|ordered|before|subject|dad|mum|mother|father|brother|sister|cousin|uncle|aunt|neighbour|neighbours|young|next|whoever|again|anyway|very|now|thank|thanks|cheers)$/i;
 
 /** The name that is said, with the place behind it; none where nobody is named. */
 export function personIn(text: string, words: readonly TaggedWord[]): string {
   const written = /\p{Ll}/u.test(text) && /\p{Lu}/u.test(text);
   const behind =
-    /\b(?:thanks? (?:also )?(?:again )?to|thanks|thank you,?|thank|cheers,?(?: to)?|hat off to|grateful to|credit to)\s+([\p{L}][\p{L}'-]*(?:\s+[\p{L}][\p{L}'-]+)?)/giu;
+    /\b(?:thanks? (?:also )?(?:again )?to|thanks|(?:a |big |huge )*thank you (?:very much |so much )?to|thank you,?|thank|cheers,?(?: to)?|hat off to|grateful to|credit to)\s+([\p{L}][\p{L}'-]*(?:\s+[\p{L}][\p{L}'-]+)?)/giu;
   for (const found of text.matchAll(behind)) {
     const [first = '', second = ''] = (found[1] ?? '').split(/\s+/);
     if (NO_NAME.test(first) || first.length < 2) continue;
@@ -59,7 +59,10 @@ export function kindOfHelp(text: string): string {
 
 /** What they did or gave, in a few words. */
 export function whatOfHelp(text: string, name: string): string {
-  const bare = text.trim().replace(/[.!]+$/, '');
+  const bare = text
+    .trim()
+    .replace(/[.!]+$/, '')
+    .replace(/^(?:and|so|oh|but|well|note to self|also|then|right|okay|ps)\b[,:]?\s+/i, '');
   const given =
     /\bthank(?:s|(?: you))?\b.*?\bfor (?:the |his |her |their )?(.+?)(?=[.;]|, | and thanks\b| and to\b|$)/i.exec(
       bare,
