@@ -120,7 +120,7 @@ const NAMES: Partial<Record<Kind, 'faults' | 'parts' | 'costs' | 'thanks'>> = {
 function findings(proposals: readonly Proposal[], statements: readonly Statement[], found: Found): void {
   /** Line that a fault was first told on, by the name of its file. */
   const told = new Map<string, number>();
-  for (const { kind, place, row } of proposals) {
+  for (const { kind, place, also, row } of proposals) {
     const line = Number(place.slice(place.lastIndexOf(':') + 1));
     const here = statements.filter((one) => one.line <= line && line <= one.lastLine);
     if (kind === 'finding') {
@@ -134,6 +134,12 @@ function findings(proposals: readonly Proposal[], statements: readonly Statement
     if (!name) continue;
     if (kind === 'fault') told.set(row['file'] ?? '', line);
     if (!found[name].includes(line)) found[name].push(line);
+    for (const place of also ?? []) {
+      const more = Number(place.slice(place.lastIndexOf(':') + 1));
+      // What is told with another line of the same thanks is a line of its own.
+      if (!found[name].includes(more)) found[name].push(more);
+      found.spans.push({ kind: name, from: more, at: more, to: more, words: '' });
+    }
     // A statement over several lines is right on each of them.
     const of = here.filter(({ said }) => said.has(kind as Saying));
     found.spans.push({

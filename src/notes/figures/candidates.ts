@@ -5,11 +5,13 @@ import { type Candidate, NONE, type Reading } from './figure.ts';
 import { limitOf, roughly } from './limits.ts';
 import { currencyBefore, measuresOn, withCoins } from './money.ts';
 import { countsOrNames, isNaming, isPartOfName, shapeEnd } from './not-measured.ts';
+import { mayBeginNumber } from './number-names.ts';
 import { andPartAt } from './part-words.ts';
 import { isCounted } from './rows.ts';
 import { inFull, saidAt, withWords } from './said.ts';
 import { at, joins, type Token } from './tokens.ts';
 import { unitAfter } from './unit-at.ts';
+import { formsOf } from './unit-forms.ts';
 import { MONEY } from './unit-words.ts';
 import { belowHundred } from './whole-words.ts';
 
@@ -20,6 +22,11 @@ export function candidatesOf(
 ): Candidate[] {
   const out: Candidate[] = [];
   for (let i = 0; i < tokens.length; ) {
+    const token = tokens[i];
+    if (token?.kind === 'word' && !mayBeginNumber(token.text)) {
+      i += 1;
+      continue;
+    }
     const past = shapeEnd(tokens, i);
     if (past > i) {
       i = past;
@@ -32,6 +39,15 @@ export function candidatesOf(
   return out;
 }
 
+const NOTHING: Candidate[] = [];
+const ARTICLE = /^(?:an?|another)$/;
+const QUALIFIED = /^(?:couple|good|bare|full|clear|whole|generous|short|fiver|tenner|hundred|thousand)$/;
+
+const mayFollowArticle = (tokens: readonly Token[], i: number): boolean => {
+  const word = at(tokens, i);
+  return formsOf(word).length > 0 || mayBeginNumber(word) || QUALIFIED.test(word);
+};
+
 function candidateAt(
   tokens: readonly Token[],
   i: number,
@@ -40,7 +56,8 @@ function candidateAt(
   last: Candidate | undefined,
 ): Candidate[] {
   const token = tokens[i];
-  if (!token) return [];
+  if (!token) return NOTHING;
+  if (ARTICLE.test(token.text) && !mayFollowArticle(tokens, i + 1)) return NOTHING;
   if (token.kind === 'number' && isPartOfName(tokens, i)) return [];
   const digits = digitsAt(tokens, i, comma);
   const read = digits ? withWords(tokens, digits) : token.kind === 'word' ? saidAt(tokens, i) : undefined;

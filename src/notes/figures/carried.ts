@@ -18,9 +18,22 @@ interface Source {
   part?: number;
 }
 
-export function carryUnits(tokens: readonly Token[], all: readonly Candidate[]): void {
-  const speech = unstopped(tokens);
-  const named = headingUnits(tokens);
+/** How a text is written: with stops or without, and the units that head its columns and lists. */
+interface Manner {
+  speech: boolean;
+  named: readonly NamedUnit[];
+}
+
+export const mannerOf = (tokens: readonly Token[]): Manner => ({
+  speech: unstopped(tokens),
+  named: headingUnits(tokens),
+});
+
+export function carryUnits(
+  tokens: readonly Token[],
+  all: readonly Candidate[],
+  { speech, named }: Manner,
+): void {
   let firstName = 0;
   for (const [i, one] of all.entries()) {
     if (
@@ -92,7 +105,8 @@ function settlePair(one: Candidate, beside: number): void {
 /** Fewer than one stop to thirty words: nobody wrote stops. */
 function unstopped(tokens: readonly Token[]): boolean {
   let stops = 0;
-  for (const { kind, text } of tokens) if (kind === 'sign' && '.,;!?'.includes(text)) stops += 1;
+  for (let i = 0; i < tokens.length; i++)
+    if (tokens[i]?.kind === 'sign' && '.,;!?'.includes(at(tokens, i))) stops += 1;
   return stops * 30 < tokens.length;
 }
 

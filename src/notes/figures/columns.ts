@@ -46,6 +46,8 @@ export function settleColumns(tokens: readonly Token[], all: readonly Candidate[
   }
 }
 
+const END = { text: '', gap: 3 } as const;
+
 interface Cell {
   /** "table:column", columns from nought. */
   column: string;
@@ -58,7 +60,9 @@ function cellsOf(tokens: readonly Token[]): Map<number, Cell> {
   let table = 0;
   let row = 0;
   let column = -1;
-  for (const [i, { text, gap }] of tokens.entries()) {
+  for (let i = 0; i < tokens.length; i++) {
+    const { text, gap } = tokens[i] ?? END;
+    if (column < 0 && text !== '|') continue;
     if (gap >= 2 || i === 0) {
       // The line below a table's head may be blank by now, so an empty line ends no table
       if (text !== '|') column = -1;

@@ -1,6 +1,6 @@
 /** Every figure of a text: digits and words, with the unit that it was said in. Nothing is converted and no unit is guessed between two that differ. */
 import { candidatesOf } from './candidates.ts';
-import { carryUnits } from './carried.ts';
+import { carryUnits, mannerOf } from './carried.ts';
 import { settleColumns } from './columns.ts';
 import { writesComma } from './digits.ts';
 import { type Candidate, type Figure, type Habits, known } from './figure.ts';
@@ -78,10 +78,11 @@ function pieceEnd(text: string, from: number): number {
 
 function settled(tokens: readonly Token[], found: readonly Candidate[], leaning: Leaning): Candidate[] {
   const all = found.map((one): Candidate => {
+    if (!one.unit.endsWith('?')) return one;
     if (one.unit === 'mil?') return { ...one, unit: whichMil(tokens, one) };
     if (one.unit === 'deg?') return { ...one, unit: whichDegrees(tokens, one, leaning) || 'none' };
     if (one.unit === 'pounds?') return { ...one, unit: whichPounds(tokens, one, leaning.psi) || 'none' };
-    return one.unit === 'pence?' || one.unit === 'cents?' ? inWholeMoney(one, leaning.cent) : { ...one };
+    return inWholeMoney(one, leaning.cent);
   });
   shareForward(tokens, all);
   settleColumns(tokens, all);
@@ -92,10 +93,10 @@ function settled(tokens: readonly Token[], found: readonly Candidate[], leaning:
   const single = splitPairs(tokens, all);
   settleTopics(tokens, single, leaning, true);
   settleReckoned(tokens, single);
-  carryUnits(tokens, single);
-  settleTopics(tokens, single, leaning, false);
+  const manner = mannerOf(tokens);
+  carryUnits(tokens, single, manner);
   // What a topic told may be set against a bare number in its turn.
-  carryUnits(tokens, single);
+  if (settleTopics(tokens, single, leaning, false)) carryUnits(tokens, single, manner);
   settleReckoned(tokens, single);
   shareAlong(tokens, single);
   return single.filter((one) => known(one) && !one.unit.endsWith('?'));

@@ -40,6 +40,9 @@ const MAY_FOLLOW = /^(?:[,;.+=&)/|(–-]|and|plus|to|or|left|right|front|rear|to
 
 /** "spent today:", "all in thou:", "hours:" at a line's begin. */
 function headAt(tokens: readonly Token[], from: number): Head | undefined {
+  let colon = from + 1;
+  while (colon < from + 8 && at(tokens, colon) !== ':' && (tokens[colon]?.gap ?? 3) < 2) colon += 1;
+  if (at(tokens, colon) !== ':') return undefined;
   let money = false;
   let unit = '';
   for (let k = from; k < from + 8; k++) {

@@ -37,6 +37,18 @@ export const PARTS: ReadonlyMap<string, number> = new Map(
   ]),
 );
 
+/** Words that a number in words, or one of a unit, may begin with. */
+const STARTS: ReadonlySet<string> = new Set([
+  ...ONES.keys(),
+  ...TEENS.keys(),
+  ...TENS.keys(),
+  ...PARTS.keys(),
+  ...'a an another hundred point couple oh o euro pound quid dollar inch litre turn millimetre pint gallon hour foot metre kilo thirty sixty'.split(
+    ' ',
+  ),
+]);
+export const mayBeginNumber = (word: string): boolean => STARTS.has(word);
+
 /** Whether a word may begin or go on with a number. */
 export const isNumberName = (word: string): boolean =>
   ONES.has(word) || TEENS.has(word) || TENS.has(word) || word === 'hundred' || word === 'thousand';

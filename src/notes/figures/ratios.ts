@@ -33,7 +33,9 @@ function ratioOf(
   b: Candidate,
 ): { value: number; digits: string } | undefined {
   // "one part of oil to twenty-five"
-  const parts = /^ parts? (?:of \p{L}+ |\p{L}+ )?to $/u.test(around(tokens, a.to, b.from));
+  const parts =
+    /^parts?$/.test(at(tokens, a.to)) &&
+    /^ parts? (?:of \p{L}+ |\p{L}+ )?to $/u.test(around(tokens, a.to, b.from));
   if (parts && a.value > 0 && b.value > 0 && b.unit !== 'ratio' && Math.min(a.value, b.value) === 1)
     return a.value === 1 ? { value: b.value, digits: b.digits } : { value: a.value, digits: a.digits };
   if (b.from - a.to !== 1 && !(b.from - a.to === 3 && at(tokens, a.to) === '-')) return undefined;

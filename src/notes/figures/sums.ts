@@ -24,16 +24,22 @@ const CLOCK =
 
 /** A sum takes the currency of the sum beside it, else that of the text. What is settled late tells what stands before it. */
 export function settleSums(tokens: readonly Token[], all: readonly Candidate[], leaning: Leaning): void {
-  const bare = all.flatMap((one, i) =>
-    one.unit === '' && !one.fraction && one.value > 0 && one.part === undefined ? [i] : [],
-  );
-  for (const i of [...bare, ...bare.toReversed()]) {
+  const bare: number[] = [];
+  for (let i = 0; i < all.length; i++) {
+    const one = all[i];
+    if (one?.unit === '' && !one.fraction && one.value > 0 && one.part === undefined) bare.push(i);
+  }
+  let any = false;
+  for (const [place, i] of [...bare, ...bare.toReversed()].entries()) {
+    if (place === bare.length && !any) break;
     const one = all[i];
     if (one?.unit !== '') continue;
     const beside = neighbour(all, i);
+    if (!beside && one.word && !one.pair && one.value < 5) continue;
     const named = namedBehind(tokens, one);
     const currency = named || (beside?.unit ?? leaning.money);
     if (!currency || !isSum(tokens, all, i, { beside, named: named !== '', leaning })) continue;
+    any = true;
     one.unit = currency;
     one.shared = true;
     one.carried = true;

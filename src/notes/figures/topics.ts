@@ -1,7 +1,7 @@
 /** A bare number whose kind the words around tell: "ticks over at nine hundred", "the battery reads twelve point six". Never between two units of a kind. */
 import { type Candidate, NONE } from './figure.ts';
 import type { Leaning } from './leaning.ts';
-import { counts, standingOf } from './standing.ts';
+import { counts, type Standing, standingOf } from './standing.ts';
 import { around, at, joins, type Token } from './tokens.ts';
 
 interface Topic {
@@ -124,20 +124,22 @@ export function settleTopics(
   all: readonly Candidate[],
   leaning: Leaning,
   close: boolean,
-): void {
+): boolean {
+  let any = false;
   for (const one of all) {
-    if (one.unit !== '') continue;
+    if (one.unit !== '' || (one.word && one.value === 1)) continue;
     const unit = bareUnit(tokens, one, leaning, close);
     if (unit === '') continue;
     one.unit = unit;
     one.shared = true;
     one.carried = true;
+    any = true;
   }
+  return any;
 }
 
-function bareUnit(tokens: readonly Token[], one: Candidate, leaning: Leaning, close: boolean): string {
-  if (one.fraction || one.part !== undefined) return '';
-  if (!close && !one.word && /^0\.0\d\d$/.test(one.digits) && !leaning.metric) return 'in';
+/** What the words that touch it tell: heat, a speed, a length. */
+function aloneUnit(tokens: readonly Token[], one: Candidate, leaning: Leaning): string {
   if (
     one.value < 0 &&
     one.word &&
@@ -151,7 +153,7 @@ function bareUnit(tokens: readonly Token[], one: Candidate, leaning: Leaning, cl
     return 'degC';
   // A speed whose unit nobody said takes no other figure's unit
   if (whole(one) && between(one, 5, 120) && speedOf(tokens, one, leaning.driven))
-    return leaning.speed || (close ? NONE : '');
+    return leaning.speed || NONE;
   const beside = lengthBeside(tokens, one);
   if (
     beside &&
@@ -159,9 +161,21 @@ function bareUnit(tokens: readonly Token[], one: Candidate, leaning: Leaning, cl
     ((leaning.metric && !leaning.inches) || (leaning.fine && one.value < 1))
   )
     return 'mm';
-  if (standingOf(tokens, one, true) === 'no') return '';
+  return '';
+}
+
+function bareUnit(tokens: readonly Token[], one: Candidate, leaning: Leaning, close: boolean): string {
+  if (one.fraction || one.part !== undefined) return '';
+  const alone = close ? aloneUnit(tokens, one, leaning) : '';
+  if (alone !== '') return alone;
+  if (!close && !one.word && /^0\.0\d\d$/.test(one.digits) && !leaning.metric) return 'in';
+  let standing: Standing | undefined;
   for (const topic of TOPICS) {
     if (close && !topic.close) continue;
+    // The words around can but speak against what the value allows
+    if (topic.unit(one, leaning, ' pumped ') === '') continue;
+    standing ??= standingOf(tokens, one, true);
+    if (standing === 'no') return '';
     const reach = close ? Math.min(7, topic.reach) : topic.reach;
     const near = around(tokens, one.from - reach, one.to + (close ? 2 : Math.ceil(reach / 2)));
     if (!topic.words.test(near)) continue;
