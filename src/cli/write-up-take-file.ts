@@ -50,17 +50,33 @@ export async function withProposals(folder: string, chapter: string, list: reado
   const table = await openTable(folder, name, TABLES[name]);
   const was = existsSync(table.path) ? await readFile(table.path, 'utf8') : undefined;
   let text = table.written;
-  for (const one of list) {
-    const known =
-      one.kind === 'thanks' && one.row['add_to']
-        ? withChapter(text, table, one.row['add_to'], one.row['chapters'] ?? '')
-        : undefined;
-    const next = known ?? withRow(text, table, name, one.row);
+  for (const group of first.kind === 'thanks' ? byPerson(list) : list.map((one) => [one])) {
+    const row = inOne(group);
+    const known = row['add_to'] ? withChapter(text, table, row['add_to'], row['chapters'] ?? '') : undefined;
+    const next = known ?? withRow(text, table, name, row);
     text = next.text;
-    out.done.push({ one, where: next.where });
+    for (const one of group) out.done.push({ one, where: next.where });
   }
   out.changes = [{ path: table.path, was, next: text }];
   return out;
+}
+
+/** A person who did several things has one row. */
+function byPerson(list: readonly Kept[]): Kept[][] {
+  const groups = new Map<string, Kept[]>();
+  for (const one of list) {
+    const name = (one.row['name'] ?? '').toLowerCase();
+    groups.set(name, [...(groups.get(name) ?? []), one]);
+  }
+  return [...groups.values()];
+}
+
+function inOne(group: readonly Kept[]): Record<string, string> {
+  const [first, ...others] = group;
+  if (!first) return {};
+  if (others.length === 0) return first.row;
+  const what = new Set(group.flatMap(({ row }) => (row['what'] ? [row['what']] : [])));
+  return { ...first.row, what: [...what].join('; ') };
 }
 
 async function intoFault(folder: string, list: readonly Kept[]): Promise<Into> {

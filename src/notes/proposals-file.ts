@@ -25,12 +25,12 @@ export interface Wrong {
   message: string;
 }
 
-const entry = ({ id, kind, place, words, because, row }: Proposal): string => {
+const entry = ({ id, kind, place, also, words, because, row }: Proposal): string => {
   const pairs = (of: Record<string, string>, indent: string): string =>
     Object.entries(of)
       .map(([key, value]) => `${indent}${key}: ${yamlText(value)}\n`)
       .join('');
-  return `  - id: ${yamlText(id)}\n${pairs({ kind, accept: 'no', line: place, words, because }, '    ')}    row:\n${pairs(row, '      ')}`;
+  return `  - id: ${yamlText(id)}\n${pairs({ kind, accept: 'no', line: place, ...(also ? { also: also.join(', ') } : {}), words, because }, '    ')}    row:\n${pairs(row, '      ')}`;
 };
 
 /** The file with what is new at its end; with nothing new it stays as it is. */

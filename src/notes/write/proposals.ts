@@ -2,14 +2,16 @@
 import { slug } from '../../record/chapter/slug.ts';
 import type { Draft, Statement } from '../draft.ts';
 import type { ReadSource } from '../read/source.ts';
+import { fromBoughtRow } from './proposals/bought-row.ts';
 import { Collector } from './proposals/collector.ts';
-import { sumsOf } from './proposals/cost.ts';
+import { costRow, sumsOf } from './proposals/cost.ts';
 import { Faults, type KnownFault } from './proposals/faults.ts';
 import { measuredIn } from './proposals/measured.ts';
 import type { Noun } from './proposals/nouns.ts';
 import { partsIn } from './proposals/parts.ts';
 import type { Supporter } from './proposals/person.ts';
 import type { Proposal } from './proposals/proposal.ts';
+import { putOffIn } from './proposals/put-off.ts';
 import { Refits } from './proposals/refits.ts';
 import { Telling } from './proposals/telling.ts';
 import { Thanks } from './proposals/thanks.ts';
@@ -56,7 +58,10 @@ export function proposalsOf(
     const { said, area } = one;
     if (one.kind === 'row') {
       if (one.head) head = one.cells;
-      else fromRow(one, head, base, out, faults, at);
+      else {
+        fromRow(one, head, base, out, faults, at);
+        fromBoughtRow(one, head, base, out, parts);
+      }
       continue;
     }
     head = undefined;
@@ -71,11 +76,11 @@ export function proposalsOf(
       const told = faults.told(one, fault, at, thing);
       faultAs(one, told, { because: fault, system, base }, out);
       afterwards(one, told.fault, base, out);
-    } else if (said.has('put off') || said.has('tried')) {
+    } else if (putOffIn(one) !== undefined || said.has('tried')) {
       const near = faults.nearest(one, at);
       if (near) afterwards(one, near, base, out);
-      else if (said.has('put off'))
-        out.add(one, 'put off', said.get('put off') ?? '', {
+      else if (putOffIn(one) !== undefined)
+        out.add(one, 'put off', putOffIn(one) ?? '', {
           fault: '',
           ...base,
           text: wordsOf(one),
@@ -118,24 +123,8 @@ export function proposalsOf(
           String(n),
         );
       }
-    for (const { kind, item, qty, amount, currency, supplier, at: n } of sums)
-      out.add(
-        one,
-        'cost',
-        said.get('cost') ?? '',
-        {
-          date: to.date,
-          kind,
-          item,
-          ...(qty ? { qty: String(qty) } : {}),
-          amount,
-          currency,
-          ...(supplier ? { supplier } : {}),
-          chapter: to.chapter,
-        },
-        String(n),
-      );
-    if (said.has('thanks')) thanks.heard(one, telling.text, telling.words, out);
+    for (const sum of sums) out.add(one, 'cost', said.get('cost') ?? '', costRow(sum, base), String(sum.at));
+    if (said.has('thanks')) thanks.heard(one, at, telling.text, telling.words, out);
     for (const { unit, value, start } of one.figures)
       if (unit === 'km/h' || unit === 'mph')
         out.add(

@@ -23,6 +23,10 @@ const LIMIT_BEFORE =
   /\b(min(?:imum)?|max(?:imum)?|limit|book|allow(?:s|ed)?|wants? to be|should be|ought to be|supposed to be|not (?:less|more) than|at (?:least|most)|up to|no more than|spec)\b[^;.]*$/i;
 const SPANNER = /^\s*(?:across|a\/?f\b|spanner|socket|hd\b|head|bolts?|nuts?|drill|studs?|thread|hose clip)/i;
 
+/** What it was measured with, or read in. */
+const INSTRUMENT =
+  /\b(?:micrometer|calip(?:er|ers)|feelers?|gauge|rulers?|rule|tape|clock|dial|book|paper|sheet|thumb|nail|fingernail|finger|apron|grinder|drill|socket|scales?|string|eye|instruments?|straight edge|meter)$/i;
+
 const number = (value: number): string => String(Math.round(value * 1e6) / 1e6);
 
 export function measuredIn(
@@ -69,7 +73,15 @@ export function measuredIn(
     if (meant && /^\s*(?:to|-|–)\s*$/.test(between)) continue;
     meant = MEANT.test(before);
     if (meant || SPANNER.test(after) || /^\s*from\b/.test(after)) continue;
-    const named = nouns.filter((noun) => noun.end <= start && noun.start >= start - before.length);
+    const named = nouns.filter(
+      (noun) =>
+        noun.end <= start &&
+        noun.start >= start - before.length &&
+        !INSTRUMENT.test(noun.text) &&
+        !/\b(?:with|by|on|from|against|under|behind|through|at|to) (?:the |a |an |my |his |her )?$/i.test(
+          text.slice(Math.max(0, noun.start - 12), noun.start),
+        ),
+    );
     const last = named.at(-1);
     if (last) {
       const earlier = named.at(-2)?.text ?? (rows.length === 0 ? thing : '');
@@ -135,29 +147,3 @@ export function sideFor(item: string, found: number, limit: number): 'min' | 'ma
   if (/play|clearance|float|oval|run-?out|wear|gap|drum|bore|rock|slack|taper|bend/i.test(item)) return 'max';
   return found <= limit ? 'max' : 'min';
 }
-
-/** A table's row with headings such as "found" and "limit". */
-export function measuredRow(one: Statement, head: readonly string[] | undefined): Measured | undefined {
-  const columns = (head ?? []).map((cell) => cell.toLowerCase());
-  const found = columns.findIndex((cell) => /found|measured|now|actual|reading/.test(cell));
-  const limit = columns.findIndex((cell) => /limit|max|min|allowed|book/.test(cell));
-  const figure = /^(?:about |~)?(-?[\d.,]+)\s*([a-zµ%°Ω/ ]+)?$/i.exec(one.cells?.[found]?.trim() ?? '');
-  const item = capital((one.cells?.[0] ?? '').trim());
-  if (found < 0 || !figure || item === '') return undefined;
-  const value = (figure[1] ?? '').replace(',', '.');
-  const limits = /(min|max)?[^\d]*([\d.,]+)/i.exec(one.cells?.[limit] ?? '');
-  const bound = (limits?.[2] ?? '').replace(',', '.');
-  const said = limits?.[1]?.toLowerCase() ?? /^(min|max)/.exec(columns[limit] ?? '')?.[1];
-  const side = said === 'min' || said === 'max' ? said : sideFor(item, Number(value), Number(bound));
-  return {
-    item,
-    position: '',
-    found: value,
-    ...(limits && bound !== '' ? { [side]: bound } : {}),
-    unit: figure[2]?.trim() || 'mm',
-  };
-}
-
-/** Whether a measurement lies beyond its limit. */
-export const beyond = ({ found, min, max }: Measured): boolean =>
-  (min !== undefined && Number(found) < Number(min)) || (max !== undefined && Number(found) > Number(max));

@@ -32,9 +32,8 @@ export function partsIn(
       : GOT.test(lower) || sums.length > 0
         ? 'arrived'
         : 'wanted';
-  const paid = sums.filter(({ kind, item }) => kind === 'part' && item !== '');
+  const paid = sums.filter(({ kind, item }) => /^(?:part|consumable|tool)$/.test(kind) && item !== '');
   if (paid.length > 0) return paid.map(({ item, qty }) => ({ name: item, qty: qty ?? 1, status }));
-  if (sums.length > 0) return [];
   if (
     /\b(?:a|the|another) (?:new |other |better |good )?one\b|\bnew ones?\b/.test(lower) &&
     thing !== '' &&

@@ -17,6 +17,8 @@ export interface Proposal {
   /** "bench-notes.md:5". */
   place: string;
   words: string;
+  /** Places of what else was said of it. */
+  also?: readonly string[];
   /** The words that told it. */
   because: string;
   /** Fields of the register, as they would be written. */

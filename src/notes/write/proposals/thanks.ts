@@ -1,4 +1,4 @@
-/** Thanks of one text: one proposal a person, and those of the register are added to instead of written a second time. */
+/** Thanks of one text: one proposal for what somebody did, and those of the register are added to instead of written a second time. */
 import type { Statement } from '../../draft.ts';
 import type { TaggedWord } from '../../say/words.ts';
 import { wordsOf } from '../prose.ts';
@@ -6,49 +6,59 @@ import type { Collector } from './collector.ts';
 import { kindOfHelp, knownAs, personIn, type Supporter, whatOfHelp } from './person.ts';
 import type { Proposal } from './proposal.ts';
 
+/** So many statements on, "he" and "wouldn't take a penny" are still of the one thanked last, and the same name is the same help. */
+const NEAR = 4;
+
 export class Thanks {
-  readonly #byName = new Map<string, Proposal>();
   readonly #supporters: readonly Supporter[];
   readonly #chapter: string;
-  #last: Proposal | undefined;
+  #last: { made: Proposal; name: string; at: number } | undefined;
 
   constructor(supporters: readonly Supporter[], chapter: string) {
     this.#supporters = supporters;
     this.#chapter = chapter;
   }
 
-  heard(one: Statement, text: string, words: readonly TaggedWord[], out: Collector): void {
+  /** `at` is the statement's index in its text. */
+  heard(one: Statement, at: number, text: string, words: readonly TaggedWord[], out: Collector): void {
     const because = one.said.get('thanks');
     if (because === undefined) return;
     const name = personIn(text, words);
-    const again =
-      name === ''
-        ? /\b(?:him|her|them|she|he|they)\b/i.test(text)
-          ? this.#last
-          : undefined
-        : this.#byName.get(name.toLowerCase());
-    if (again) {
-      // Thanked again, or "I owe her a cake": the same row says it.
-      again.words = `${again.words} … ${wordsOf(one)}`;
+    const last = this.#last;
+    if (last && at - last.at <= NEAR && (name === '' ? !OTHER.test(text) : same(name, last.name))) {
+      // Said on of the same help, or "I owe her a cake": the same row says it.
+      const { made } = last;
+      made.words = `${made.words} … ${wordsOf(one)}`;
+      made.also = [...(made.also ?? []), `${one.source}:${one.saidOn.get('thanks') ?? one.line}`];
+      this.#last = { made, name: last.name, at };
       out.told.add(one);
       return;
     }
-    if (
-      name === '' &&
-      !/\b(?:thank|cheers|owe|grateful|credit|lent|lend|gave|help|named without)/i.test(`${text} ${because}`)
-    )
-      return;
-    const known = knownAs(name, this.#supporters);
     const made = out.add(one, 'thanks', because, {
-      ...(known ? { add_to: known.name } : {}),
-      name: known?.name ?? name,
-      consent: known ? (known.consent ? 'yes' : 'no') : '',
+      name,
+      consent: '',
       kind: kindOfHelp(one.text),
       what: whatOfHelp(text.replace(/\s+/g, ' '), name),
       chapters: this.#chapter,
     });
     if (!made) return;
-    if (name !== '') this.#byName.set(name.toLowerCase(), made);
-    this.#last = made;
+    this.#name(made, name);
+    this.#last = { made, name, at };
+  }
+
+  #name(made: Proposal, name: string): void {
+    const known = knownAs(name, this.#supporters);
+    made.row = {
+      ...(known ? { add_to: known.name } : {}),
+      ...made.row,
+      name: known?.name ?? name,
+      consent: known ? (known.consent ? 'yes' : 'no') : '',
+    };
   }
 }
+
+/** Somebody else than the one thanked last. */
+const OTHER =
+  /^\W*(?:and |also )?(?:(?:many |my )?thanks? (?:you )?(?:also )?to|to) |\b(?:my|our|the|a|an|his|her|their|your|old|uncle|aunt) (?:\w+ )?(?:neighbour|neighbor|cousin|brother|sister|uncle|aunt|nephew|niece|father|dad|mother|mum|friend|mate|chap|lad|bloke|fellow|gentleman|lady|man|woman|husband|wife|son|daughter|boy|girl|reader|viewer|person|couple|people|shop|club|garage)\b/i;
+
+const same = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();

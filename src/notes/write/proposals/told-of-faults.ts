@@ -3,7 +3,7 @@ import type { Statement } from '../../draft.ts';
 import { wordsOf } from '../prose.ts';
 import type { Collector } from './collector.ts';
 import { type Faults, severityOf, type TextFault } from './faults.ts';
-import { beyond, measuredRow } from './measured.ts';
+import { beyond, measuredRows } from './measured-row.ts';
 
 /** A new fault, or a finding of one that is known. */
 export function faultAs(
@@ -54,27 +54,33 @@ export function fromRow(
   faults: Faults,
   at: number,
 ): void {
-  const row = measuredRow(one, head);
-  if (!row) return;
-  const { item, found, min, max, unit } = row;
-  out.add(one, 'measurement', 'a row of a table', {
-    ...base,
-    item,
-    found,
-    ...(min ? { min } : {}),
-    ...(max ? { max } : {}),
-    unit,
-  });
-  if (!one.said.has('fault') || !beyond(row)) return;
-  const symptom = `${item}: ${found} ${unit} found, ${min ? `at least ${min}` : `at most ${max}`} ${unit} allowed.`;
-  const told = faults.told({ ...one, text: `${item} beyond its limit` }, '', at, '');
-  if (told.fresh)
-    out.add(one, 'fault', 'beyond its limit', {
-      file: told.fault.file,
-      title: `${item} beyond its limit`,
-      system: one.area ?? 'whole machine',
-      symptom,
-      severity: severityOf(one.text, one.area),
-      ...base,
-    });
+  for (const [n, row] of measuredRows(one, head).entries()) {
+    const { item, position, found, min, max, unit } = row;
+    out.add(
+      one,
+      'measurement',
+      'a row of a table',
+      { ...base, item, position, found, ...(min ? { min } : {}), ...(max ? { max } : {}), unit },
+      n === 0 ? '' : String(n),
+    );
+    if (!beyond(row)) continue;
+    const what = position === '' ? item : `${item}, ${position}`;
+    const symptom = `${what}: ${found} ${unit} found, ${min && Number(found) < Number(min) ? `at least ${min}` : `at most ${max}`} ${unit} allowed.`;
+    const told = faults.told({ ...one, text: `${what} beyond its limit` }, '', at, '');
+    if (told.fresh)
+      out.add(
+        one,
+        'fault',
+        'beyond its limit',
+        {
+          file: told.fault.file,
+          title: `${what} beyond its limit`,
+          system: one.area ?? 'whole machine',
+          symptom,
+          severity: severityOf(one.text, one.area),
+          ...base,
+        },
+        n === 0 ? '' : String(n),
+      );
+  }
 }
