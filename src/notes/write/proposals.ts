@@ -1,5 +1,4 @@
 /** What the notes say that belongs in a register: proposed, each with its line, and taken only when the author says so. */
-import { slug } from '../../record/chapter/slug.ts';
 import type { Draft, Statement } from '../draft.ts';
 import type { ReadSource } from '../read/source.ts';
 import { fromBoughtRow } from './proposals/bought-row.ts';
@@ -9,6 +8,7 @@ import { Faults, type KnownFault } from './proposals/faults.ts';
 import { measuredIn } from './proposals/measured.ts';
 import type { Noun } from './proposals/nouns.ts';
 import { partsIn } from './proposals/parts.ts';
+import { PartsTold } from './proposals/parts-told.ts';
 import type { Supporter } from './proposals/person.ts';
 import type { Proposal } from './proposals/proposal.ts';
 import { putOffIn } from './proposals/put-off.ts';
@@ -49,7 +49,7 @@ export function proposalsOf(
   const thanks = new Thanks(to.supporters ?? [], to.chapter);
   const masked = new Map(reads.map((read) => [read.source.name, read.masked]));
   const refits = new Refits(to.chapter);
-  const parts = new Set<string>();
+  const parts = new PartsTold();
   /** The thing last named, for "it"; and the statement whose things were named before, where it names any. */
   let thing = '';
   let before: Telling | undefined;
@@ -106,23 +106,8 @@ export function proposalsOf(
       ? sumsOf(one, telling.text, telling.words, meantBy(before?.nouns ?? [], thing))
       : [];
     if (said.has('part'))
-      for (const [n, { name, qty, status }] of partsIn(
-        one,
-        telling.text,
-        telling.words,
-        sums,
-        thing,
-      ).entries()) {
-        if (parts.has(name.toLowerCase())) continue;
-        parts.add(name.toLowerCase());
-        out.add(
-          one,
-          'part',
-          said.get('part') ?? '',
-          { part: slug(name) || 'part', name, system, status, qty: String(qty) },
-          String(n),
-        );
-      }
+      for (const [n, part] of partsIn(one, telling.text, telling.words, sums, thing).entries())
+        parts.add(one, part, said.get('part') ?? '', out, String(n));
     for (const sum of sums) out.add(one, 'cost', said.get('cost') ?? '', costRow(sum, base), String(sum.at));
     if (said.has('thanks')) thanks.heard(one, at, telling.text, telling.words, out);
     for (const { unit, value, start } of one.figures)

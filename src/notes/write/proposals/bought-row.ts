@@ -1,10 +1,11 @@
 /** A table's row that tells of something bought or wanted: what, how many, for how much, from whom. */
-import { slug } from '../../../record/chapter/slug.ts';
 import { isMoney, type Statement } from '../../draft.ts';
 import { findFigures } from '../../figures/find.ts';
 import type { Collector } from './collector.ts';
 import { costKind, costRow, type Sum } from './cost.ts';
 import { capital } from './nouns.ts';
+import type { Part } from './parts.ts';
+import type { PartsTold } from './parts-told.ts';
 
 const ITEM = /item|part|what|thing|bought|wanted|description|article|ordered|stuff/;
 const COUNT = /^(?:qty|quantity|number|no\.?|how many|pcs|pieces|count|off|#)$/;
@@ -23,7 +24,7 @@ const ORDERED = /\b(?:ordered|on order|in (?:the )?post|on (?:its|the) way|comin
 
 export interface BoughtRow {
   sum?: Sum;
-  part?: { name: string; qty: number; status: 'wanted' | 'ordered' | 'arrived' };
+  part?: Part;
 }
 
 interface Money {
@@ -93,26 +94,16 @@ function moneyIn(cell: string, column: string, at: number): Money[] {
   return currency && bare ? [{ value: Number(bare.replace(',', '.')), currency, column: at, start: 0 }] : [];
 }
 
-/** What the row tells of, proposed. `parts` are the names proposed so far. */
+/** What the row tells of, proposed. */
 export function fromBoughtRow(
   one: Statement,
   head: readonly string[] | undefined,
   { chapter, date }: { chapter: string; date: string },
   out: Collector,
-  parts: Set<string>,
+  parts: PartsTold,
 ): void {
   const row = boughtRow(one, head);
   if (!row) return;
-  if (row.part && !parts.has(row.part.name.toLowerCase())) {
-    const { name, qty, status } = row.part;
-    parts.add(name.toLowerCase());
-    out.add(one, 'part', 'a row of a table', {
-      part: slug(name) || 'part',
-      name,
-      system: one.area ?? 'whole machine',
-      status,
-      qty: String(qty),
-    });
-  }
+  if (row.part) parts.add(one, row.part, 'a row of a table', out);
   if (row.sum) out.add(one, 'cost', 'a row of a table', costRow(row.sum, { chapter, date }));
 }

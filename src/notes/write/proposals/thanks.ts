@@ -25,7 +25,11 @@ export class Thanks {
     if (because === undefined) return;
     const name = personIn(text, words);
     const last = this.#last;
-    if (last && at - last.at <= NEAR && (name === '' ? !OTHER.test(text) : same(name, last.name))) {
+    if (
+      last &&
+      at - last.at <= NEAR &&
+      (name === '' ? HIM.test(text) && !OTHER.test(text) : same(name, last.name))
+    ) {
       // Said on of the same help, or "I owe her a cake": the same row says it.
       const { made } = last;
       made.words = `${made.words} … ${wordsOf(one)}`;
@@ -57,6 +61,9 @@ export class Thanks {
   }
 }
 
+/** The one thanked last, or a word of thanks with nobody in it. */
+const HIM =
+  /\b(?:he|she|they|him|her|them|you)\b|^\W*(?:and |so |but )?(?:(?:would|wo)n'?t|wouldnt|no charge|thanks|thank you|cheers|ta|bless|much obliged|obliged|good of|decent of)/i;
 /** Somebody else than the one thanked last. */
 const OTHER =
   /^\W*(?:and |also )?(?:(?:many |my )?thanks? (?:you )?(?:also )?to|to) |\b(?:my|our|the|a|an|his|her|their|your|old|uncle|aunt) (?:\w+ )?(?:neighbour|neighbor|cousin|brother|sister|uncle|aunt|nephew|niece|father|dad|mother|mum|friend|mate|chap|lad|bloke|fellow|gentleman|lady|man|woman|husband|wife|son|daughter|boy|girl|reader|viewer|person|couple|people|shop|club|garage)\b/i;

@@ -1,0 +1,33 @@
+/** Parts of one text: one proposal a part, however often it is named; what is said last tells whether it has come. */
+import { slug } from '../../../record/chapter/slug.ts';
+import type { Statement } from '../../draft.ts';
+import type { Collector } from './collector.ts';
+import type { Part } from './parts.ts';
+import type { Proposal } from './proposal.ts';
+
+export class PartsTold {
+  readonly #byName = new Map<string, Proposal>();
+
+  /** `more` tells several parts of one statement apart. */
+  add(one: Statement, { name, qty, status }: Part, because: string, out: Collector, more = ''): void {
+    const again = this.#byName.get(name.toLowerCase());
+    if (again) {
+      const place = `${one.source}:${one.saidOn.get('part') ?? one.line}`;
+      if (again.place !== place && !again.also?.includes(place)) again.also = [...(again.also ?? []), place];
+      if (RANK[status] > RANK[again.row['status'] as Part['status']]) again.row = { ...again.row, status };
+      out.told.add(one);
+      return;
+    }
+    const row = {
+      part: slug(name) || 'part',
+      name,
+      system: one.area ?? 'whole machine',
+      status,
+      qty: String(qty),
+    };
+    const made = out.add(one, 'part', because, row, more);
+    if (made) this.#byName.set(name.toLowerCase(), made);
+  }
+}
+
+const RANK: Readonly<Record<Part['status'], number>> = { wanted: 0, ordered: 1, arrived: 2 };
