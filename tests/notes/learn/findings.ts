@@ -11,10 +11,10 @@ export interface Model {
 }
 
 export const PENALTY: Readonly<Record<Kind, Penalty>> = {
-  faults: { l1: 0.0003, l2: 0.002 },
-  parts: { l1: 0.0003, l2: 0.002 },
-  costs: { l1: 0.0004, l2: 0.001 },
-  thanks: { l1: 0.0003, l2: 0.002 },
+  faults: { l1: 0.000005, l2: 0.00034 },
+  parts: { l1: 0.000005, l2: 0.00034 },
+  costs: { l1: 0.00001, l2: 0.00034 },
+  thanks: { l1: 0.000005, l2: 0.00034 },
   steps: { l1: 0.0008, l2: 0.0004 },
 };
 

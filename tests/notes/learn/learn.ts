@@ -62,7 +62,7 @@ for (const kind of ['faults', 'parts', 'costs', 'thanks', 'steps'] as const) {
     console.log(`\nMISSED\n${best.missed.join('\n')}\n\nTOO MANY\n${best.extra.join('\n')}\n`);
   const model = learnOf(kind, [...texts, ...bank]);
   const words = [...model.words]
-    .filter(([, weight]) => Math.abs(weight) >= 0.05)
+    .filter(([, weight]) => Math.abs(weight) >= (kind === 'steps' ? 0.05 : 0.1))
     .sort(([a, x], [b, y]) => y - x || (a < b ? -1 : 1));
   if (showing === kind) console.log(words.map(([name, weight]) => `${name} ${weight.toFixed(2)}`).join(', '));
   out[kind === 'steps' ? 'step' : NAMES[kind]] = {
