@@ -155,7 +155,8 @@ function measures(tokens: readonly Token[], i: number, unit: string, to: number)
       return true;
     if (before === 'of' && at(tokens, i - 2) === 'part') return true;
   }
-  if (joined && (EACH.test(before) || tokens[i - 1]?.kind === 'number' || isNumberName(before))) return false;
+  if (joins(tokens, i, 1) && (EACH.test(before) || tokens[i - 1]?.kind === 'number' || isNumberName(before)))
+    return false;
   if (ALWAYS.has(unit)) return true;
   if (!MEASURED.has(unit)) return false;
   if (joined && MEASURES_BEFORE.test(before) && !(unit === 'min' && /^(?:just|only)$/.test(before)))
@@ -178,7 +179,7 @@ function measures(tokens: readonly Token[], i: number, unit: string, to: number)
     );
   if (/^(?:h|min|week|day)$/.test(unit))
     return (
-      (/^(?:for|after|it|takes|took|take|taking|wait|waited|me|us|him|her|saved|cost|needs|wants|lasts|lost)$/.test(
+      (/^(?:for|after|it|takes|took|take|taking|wait|waited|me|us|him|her|saved|cost|needs|wants|last|lasts|lost)$/.test(
         before,
       ) &&
         !(unit === 'min' && /^(?:wait)$/.test(before))) ||

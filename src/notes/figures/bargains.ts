@@ -11,7 +11,10 @@ const REACH = 18;
 export function isBargained(tokens: readonly Token[], all: readonly Candidate[], i: number): boolean {
   const one = all[i];
   if (!one || one.fraction || counts(tokens, one)) return false;
-  const sum = sumBefore(all, i);
+  const haggled = / (?:he|she|i|they|we|man) (?:said|offered|asked|wanted|gave) (?:him |her |them |me )?$/;
+  const sum =
+    sumBefore(all, i) ??
+    (haggled.test(around(tokens, one.from - 3, one.from)) ? sumBehind(all, i) : undefined);
   if (!sum) return false;
   const lead = around(tokens, one.from - 3, one.from);
   const after = joins(tokens, one.to, 1) ? at(tokens, one.to) : '';
@@ -29,6 +32,17 @@ export function isBargained(tokens: readonly Token[], all: readonly Candidate[],
   if (at(tokens, one.from - 1) === 'to' && one.from - sum.to < 3 && at(tokens, sum.from - 1) === 'from')
     return true;
   return DEALS.test(around(tokens, one.from - 4, one.from));
+}
+
+/** "He said 90, I said 55, and we met at 65 EUR." */
+function sumBehind(all: readonly Candidate[], i: number): Candidate | undefined {
+  const one = all[i];
+  for (let k = i + 1; one && k < all.length; k++) {
+    const other = all[k];
+    if (!other || other.from - one.to > 2 * REACH) return undefined;
+    if (known(other)) return MONEY.has(other.unit) ? other : undefined;
+  }
+  return undefined;
 }
 
 /** The sum before, with nothing else measured between. */

@@ -10,7 +10,7 @@ import { MONEY } from './unit-words.ts';
 const OWN = /^(?:%|h|min|s|day|week|km|mi|kg|g|hp|W|Ah|mm2|teeth|turn|click|ohm|lb|L\/100km|mpg)$/;
 /** Units that are lent. */
 const LENT =
-  /^(?:mm|cm|um|thou|in|m|ft|V|mV|A|mA|bar|psi|kPa|degC|degF|deg|rpm|km\/h|mph|N m|lbf ft|lbf in|L|mL|cm3|kohm|%|h|min|s|day|week|km|mi|kg|g|hp|W|Ah|mm2|teeth|turn|click|ohm|lb|L\/100km|mpg)$/;
+  /^(?:mm|cm|um|thou|in|m|ft|V|mV|A|mA|bar|psi|kPa|N|kgf|degC|degF|deg|rpm|km\/h|mph|N m|lbf ft|lbf in|L|mL|cm3|kohm|%|h|min|s|day|week|km|mi|kg|g|hp|W|Ah|mm2|teeth|turn|click|ohm|lb|L\/100km|mpg)$/;
 
 interface Source {
   unit: string;
@@ -52,7 +52,7 @@ export function carryUnits(
       justBefore(tokens, all, i) ??
       nearest(tokens, all, i, standing, run) ??
       headed(tokens, named, firstName, one, standing) ??
-      likeAnywhere(all, i, standing, run);
+      likeAnywhere(tokens, all, i, standing, run);
     if (!source) continue;
     take(one, source);
   }
@@ -212,20 +212,24 @@ function distance(tokens: readonly Token[], from: number, to: number): number {
 
 /** Far from any figure: where all figures of nearly its size are in one unit, it is in that unit too. */
 function likeAnywhere(
+  tokens: readonly Token[],
   all: readonly Candidate[],
   i: number,
   standing: Standing,
   run: boolean,
 ): Source | undefined {
   const one = all[i];
-  if (!one || !(one.decimal || (standing === 'against' && one.value > 12)) || one.value < 1) return undefined;
+  if (!one || one.value < 1) return undefined;
+  const set = one.decimal || (standing === 'against' && one.value > 12);
+  // "Thirty-eight." where 38 N m is the only 38
+  if (!set && !(one.value > 12 && isAlone(tokens, one))) return undefined;
   let unit = '';
   let value = 0;
   for (let k = Math.max(0, i - 60); k < Math.min(all.length, i + 60); k++) {
     const other = all[k];
     if (!other || !known(other) || (other.carried && !one.decimal && !run) || other.fraction) continue;
     const size = one.pair ? closest(one, other.value) : one.value;
-    if (Math.abs(Math.log(size / other.value)) > (one.decimal ? 0.1 : 0.06)) continue;
+    if (Math.abs(Math.log(size / other.value)) > (one.decimal ? 0.1 : set ? 0.06 : 1e-9)) continue;
     if (OWN.test(other.unit)) continue;
     if (!LENT.test(other.unit) || (unit !== '' && unit !== other.unit)) return undefined;
     if (one.decimal && !other.decimal) continue;

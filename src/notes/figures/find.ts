@@ -1,4 +1,5 @@
 /** Every figure of a text: digits and words, with the unit that it was said in. Nothing is converted and no unit is guessed between two that differ. */
+import { settleAnchored } from './anchors.ts';
 import { candidatesOf } from './candidates.ts';
 import { carryUnits, mannerOf } from './carried.ts';
 import { settleColumns } from './columns.ts';
@@ -94,6 +95,7 @@ function settled(tokens: readonly Token[], found: readonly Candidate[], leaning:
   settleTopics(tokens, single, leaning, true);
   settleReckoned(tokens, single);
   const manner = mannerOf(tokens);
+  settleAnchored(tokens, single, manner.speech);
   carryUnits(tokens, single, manner);
   // What a topic told may be set against a bare number in its turn.
   if (settleTopics(tokens, single, leaning, false)) carryUnits(tokens, single, manner);

@@ -20,6 +20,7 @@ export interface Leaning {
   fine: boolean;
   psi: boolean;
   volts: boolean;
+  amps: boolean;
   ohms: boolean;
   /** The only unit of its kind in the text; empty where there are two or none. */
   speed: string;
@@ -115,6 +116,7 @@ export class Tally {
       fine: this.#fine.mm > 0 && this.#fine.others === 0,
       psi: has('psi'),
       volts: has('V'),
+      amps: has('A'),
       ohms: has('ohm'),
       speed:
         only(KINDS.speed) ||

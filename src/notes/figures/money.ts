@@ -58,7 +58,8 @@ export function withCoins(tokens: readonly Token[], one: Candidate): Candidate {
 }
 
 const endsThere = (tokens: readonly Token[], i: number): boolean =>
-  !joins(tokens, i, 1) || /^(?:[.,;)!?]|each|for|the|and|plus|post)$/.test(at(tokens, i));
+  !joins(tokens, i, 1) ||
+  /^(?:[.,;)!?]|each|for|the|and|plus|post|at|in|from|on|with|so|but|a)$/.test(at(tokens, i));
 
 /** Whether what follows makes a number of its own: a unit, a point, a hundred, or a noun that it counts. */
 export function measuresOn(tokens: readonly Token[], i: number): boolean {

@@ -1,6 +1,6 @@
 /** Numbers that name, date or count: they measure nothing, whatever stands behind them. */
 import type { Reading } from './figure.ts';
-import { at, joins, type Token } from './tokens.ts';
+import { around, at, joins, type Token } from './tokens.ts';
 
 const MONTH =
   /^(?:jan|feb|mar|apr|may|jun|jul|aug|sep|sept|oct|nov|dec)(?:uary|ruary|ch|il|e|y|ust|tember|ober|ember)?$/;
@@ -142,6 +142,7 @@ export function countsOrNames(tokens: readonly Token[], read: Reading): boolean 
   if (!read.decimal && !read.fraction && !read.about) {
     if (
       /^an?$/.test(before) &&
+      !/ fuse /.test(around(tokens, read.from - 7, read.from)) &&
       /^(?:|[.,;)!?]|and|or|it|it's|so|on|for|to|i|that|which|but|in|not)$/.test(after) &&
       read.value < 100
     )

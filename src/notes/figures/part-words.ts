@@ -14,6 +14,13 @@ export function onePartAt(tokens: readonly Token[], i: number): Part | undefined
   if (k < 0) return undefined;
   const part = partNameAt(tokens, k);
   if (!part || /s$/.test(at(tokens, part.to - 1))) return undefined;
+  // "Eighth kilometre"
+  if (
+    !article &&
+    /^(?:eighth|sixteenth)$/.test(at(tokens, k)) &&
+    /^(?:kilometre|mile|lap|hour|day|week|metre|time|go)$/.test(at(tokens, part.to))
+  )
+    return undefined;
   if (article || !ORDINAL.test(at(tokens, k))) return part;
   return undefined;
 }

@@ -34,7 +34,11 @@ const DIFFERING =
 export function settleReckoned(tokens: readonly Token[], all: readonly Candidate[]): void {
   for (const [i, one] of all.entries()) {
     if (one.unit !== '' || one.value <= 0 || one.part !== undefined) continue;
-    const unit = converted(tokens, all, i) || addedUp(tokens, all, i) || difference(tokens, all, i);
+    const unit =
+      converted(tokens, all, i) ||
+      addedUp(tokens, all, i) ||
+      difference(tokens, all, i) ||
+      product(tokens, all, i);
     if (unit === '') continue;
     one.unit = unit;
     one.shared = true;
@@ -89,6 +93,26 @@ function difference(tokens: readonly Token[], all: readonly Candidate[], i: numb
         return a.unit;
   return '';
 }
+
+/** "eight bags, twenty kilos each, so a hundred and sixty". */
+function product(tokens: readonly Token[], all: readonly Candidate[], i: number): string {
+  const one = all[i];
+  if (!one || one.value < 6 || !COMES_TO.test(around(tokens, one.from - 2, one.from))) return '';
+  const before = all.slice(Math.max(0, i - 4), i).filter((other) => near(other, one));
+  for (const a of before)
+    for (const b of before)
+      if (
+        known(a) &&
+        !known(b) &&
+        b.value > 1 &&
+        Number.isInteger(b.value) &&
+        equal(a.value * b.value, one.value)
+      )
+        return a.unit;
+  return '';
+}
+
+const COMES_TO = / (?:so|makes|that's|total|altogether|=|is) (?:about |just )?$/;
 
 const near = (a: Candidate, b: Candidate): boolean => Math.abs(a.from - b.from) < 40;
 const equal = (a: number, b: number): boolean => Math.abs(a - b) < 1e-6 * Math.max(1, Math.abs(a));

@@ -78,7 +78,7 @@ export function shareForward(tokens: readonly Token[], all: readonly Candidate[]
     const size =
       LENGTHS.test(a.unit) &&
       /^(?:x|×|by)$/.test(words) &&
-      alike(a, b, 30) &&
+      alike(a, b, 100) &&
       !COUNTED.test(at(tokens, b.to));
     const sum =
       MONEY.has(a.unit) &&

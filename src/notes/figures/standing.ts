@@ -20,7 +20,7 @@ const LOOSE = words(
 );
 /** What may follow a figure that carries no unit of its own. */
 const MAY_FOLLOW = words(
-  `. , ; : ! ? ) | / – — + & ( - inside outside and or at on in so but to when with without is was the cold hot warm front rear left right too all indicated now then before after by which it if i that that's this for as there here from than where while because since until till each either both every again dead new old max min maximum minimum limit not no yes who what we you he she they it's i'm i've i'd there's he's we've they're ish plus less instead rather only just exactly though still even across along down up off out over under near nearly about side goes says reads wants would should could will can may must top middle bottom centre inner outer book has had have were are be went afterwards back today yesterday tonight overnight per also okay ok won't doesn't wouldn't didn't btm bot lh rh ns os frt free measured nominal standard total unloaded loaded fully engine idling leading trailing lead trail long wide deep thick high tall apart odd real flat fine good perfect spot bang low short between through same my his her our your their a an one uh um er`,
+  `. , ; : ! ? ) | / – — + & ( - inside outside and or at on in so but to when with without nothing is was the cold hot warm front rear left right too all indicated now then before after by which it if i that that's this for as there here from than where while because since until till each either both every again dead new old max min maximum minimum limit not no yes who what we you he she they it's i'm i've i'd there's he's we've they're ish plus less instead rather only just exactly though still even across along down up off out over under near nearly about side goes says reads wants would should could will can may must top middle bottom centre inner outer book has had have were are be went afterwards back today yesterday tonight overnight per also okay ok won't doesn't wouldn't didn't btm bot lh rh ns os frt free measured nominal standard total unloaded loaded fully engine idling leading trailing lead trail long wide deep thick high tall apart odd real flat fine good perfect spot bang low short between through same my his her our your their a an one uh um er`,
 );
 /** Readings do not count nouns: "four bolts", "ten strokes". */
 const COUNTS = words(
@@ -84,6 +84,7 @@ function isSetAgainst(tokens: readonly Token[], one: Candidate): boolean {
   if (/^ (?:on|at|in|for|to) the (?:other|right|left|second|rear|back|front|nearside|offside) /.test(behind))
     return true;
   if (/^ (?:the other|on each) /.test(behind)) return one.value > 4 || !one.word;
+  if (/^ (?:with|without) (?:it|the|them) /.test(behind)) return one.value > 4;
   if (/^ (?:won't|wouldn't|doesn't|didn't) /.test(behind)) return one.value > 4;
   return at(tokens, one.from - 1) === 'the' && at(tokens, one.from - 2) === 'not' && one.to > 0;
 }
@@ -99,8 +100,14 @@ export function isAlone(tokens: readonly Token[], one: Candidate): boolean {
     !next ||
     next.gap >= 2 ||
     /^[.!?]$/.test(next.text) ||
-    (next.text === ',' && at(tokens, one.to + 1) === 'so');
-  if (!begins || !ends || (one.word && one.value <= 4 && !one.fraction)) return false;
+    (next.text === ',' && /^(?:so|and|but)$/.test(at(tokens, one.to + 1)));
+  if (
+    !begins ||
+    !ends ||
+    / many /.test(around(tokens, one.from - 8, one.from)) ||
+    (one.word && one.value <= 4 && !one.fraction)
+  )
+    return false;
   // The number of an item in a list
   return one.word || one.decimal || !(next?.text === '.' && (first?.gap ?? 3) >= 2);
 }

@@ -29,17 +29,16 @@ export function settleSums(tokens: readonly Token[], all: readonly Candidate[], 
     const one = all[i];
     if (one?.unit === '' && !one.fraction && one.value > 0 && one.part === undefined) bare.push(i);
   }
-  let any = false;
-  for (const [place, i] of [...bare, ...bare.toReversed()].entries()) {
-    if (place === bare.length && !any) break;
+  const backwards = bare.toReversed();
+  // First what has a currency beside it, then what only the text gives one
+  for (const [place, i] of [...bare, ...backwards, ...bare, ...backwards].entries()) {
     const one = all[i];
     if (one?.unit !== '') continue;
     const beside = neighbour(all, i);
     if (!beside && one.word && !one.pair && one.value < 5) continue;
     const named = namedBehind(tokens, one);
-    const currency = named || (beside?.unit ?? leaning.money);
+    const currency = named || (beside?.unit ?? (place < 2 * bare.length ? '' : leaning.money));
     if (!currency || !isSum(tokens, all, i, { beside, named: named !== '', leaning })) continue;
-    any = true;
     one.unit = currency;
     one.shared = true;
     one.carried = true;
@@ -124,6 +123,14 @@ function isSum(
   if (before === '@' && (written || beside !== undefined || paying)) return true;
   if (each && written && (beside !== undefined || leaning.money !== '')) return true;
   if (isBargained(tokens, all, i)) return true;
+  // "the post was seven"
+  if (
+    (beside !== undefined || leaning.money !== '') &&
+    / (?:post|postage|carriage|freight|delivery|shipping|duty) (?:was|is|at|another|came to) $/.test(
+      around(tokens, one.from - 3, one.from),
+    )
+  )
+    return true;
   const measured = MEASURE.test(around(tokens, one.from - 6, one.to + 5));
   // "the paper says 0.05 to 0.10"
   const ranged = /^(?:to|or|-|–)$/.test(before) && tokens[one.from - 2]?.kind === 'number';
@@ -132,9 +139,6 @@ function isSum(
   if (measured) return false;
   const posted =
     FREIGHT.test(after) ||
-    / (?:post|postage|carriage|freight|delivery|shipping|duty) (?:was|is|at|another|came to) $/.test(
-      around(tokens, one.from - 3, one.from),
-    ) ||
     (beside !== undefined &&
       / to (?:send|fly|post|ship|deliver|freight) /.test(around(tokens, one.to, one.to + 2))) ||
     (after === 'for' && [1, 2].some((k) => FREIGHT.test(at(tokens, one.to + k))));

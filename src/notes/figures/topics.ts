@@ -33,6 +33,12 @@ const TOPICS: readonly Topic[] = [
     unit: (one) => (one.decimal && between(one, 3, 16) ? 'V' : ''),
   },
   {
+    words: / (?:fuse|fuses) /,
+    reach: 7,
+    close: true,
+    unit: (one, { amps }) => (amps && /^(?:3|5|8|10|15|16|20|25|30)$/.test(String(one.value)) ? 'A' : ''),
+  },
+  {
     words: / (?:loss|losing|loses|drop|dropping) /,
     reach: 5,
     close: true,
@@ -112,11 +118,11 @@ function lengthOf(one: Candidate, { metric, inches, fine }: Leaning, near: strin
 }
 
 const GOES_BEHIND =
-  /^ (?:on the (?:level|flat|clock|speedo|straight|dial)|indicated|flat out|downhill|uphill|up hill|down hill|at the (?:bottom|top)|in (?:top|third|second|first)|up the|down the|along the)/;
+  /^ (?:by (?:the )?(?:satellite|gps|phone|speedo|speedometer|clock|needle)|on the (?:level|flat|clock|speedo|straight|dial)|indicated|flat out|downhill|uphill|up hill|down hill|at the (?:bottom|top)|in (?:top|third|second|first)|up the|down the|along the)/;
 const GOES_BEFORE =
   / (?:doing|reads|reading|showing|shows|showed|says|indicated|clocked|pulls it at|pulls|needle at|needle on|speed of|flat out at|flat out it's|average of|averaged|cruises at|cruise at|cruising at|settles at|sits at|holds|got to|reached|up to|under|over|past|between|and|at|to|about|about) $/;
 const DRIVING =
-  / (?:shakes|shake|vibrates|vibration|buzz|buzzes|wobble|wobbles|whine|whines|drone|brake|braking|brakes|breaks|acceleration|slowing|slow|slowed|speed|speedo|speedometer|gear|hill|road|lane|level|drive|driving|drove|flat out|needle|clock|climb|downhill|uphill|straight|cruise|cruises|cruising|motorway|bypass|throttle|overtook|overtaken|limit) /;
+  / (?:shakes|shake|vibrates|vibration|buzz|buzzes|wobble|wobbles|whine|whines|drone|brake|braking|brakes|breaks|acceleration|slowing|slow|slowed|speed|speedo|speedometer|gear|hill|road|lane|level|drive|driving|drove|flat out|needle|clock|climb|downhill|uphill|straight|cruise|cruises|cruising|motorway|bypass|throttle|satellite|kilometre|overtook|overtaken|limit) /;
 
 /** `close` looks at the nearest words alone: what they tell goes before any figure further off. */
 export function settleTopics(
@@ -177,7 +183,7 @@ function bareUnit(tokens: readonly Token[], one: Candidate, leaning: Leaning, cl
     standing ??= standingOf(tokens, one, true);
     if (standing === 'no') return '';
     const reach = close ? Math.min(7, topic.reach) : topic.reach;
-    const near = around(tokens, one.from - reach, one.to + (close ? 2 : Math.ceil(reach / 2)));
+    const near = around(tokens, one.from - reach, one.to + (close ? 3 : Math.ceil(reach / 2)));
     if (!topic.words.test(near)) continue;
     const unit = topic.unit(one, leaning, near);
     if (unit !== '') return unit;
@@ -193,7 +199,7 @@ const LENGTH =
 /** "240 long", "the gap is five": a length is said beside it. */
 function lengthBeside(tokens: readonly Token[], one: Candidate): boolean {
   const after = joins(tokens, one.to, one.word ? 2 : 1) ? at(tokens, one.to) : '';
-  if (ACROSS.test(after) && !(one.word && one.value <= 4))
+  if (ACROSS.test(after) && !(one.word && one.value <= 4) && !counts(tokens, one))
     return !/^(?:bolts?|the|of)$/.test(at(tokens, one.to + 1)) || after === 'across';
   const small = one.word && one.value <= 4 && Number.isInteger(one.value);
   if (small || counts(tokens, one)) return false;

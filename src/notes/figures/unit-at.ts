@@ -214,6 +214,12 @@ function fits(tokens: readonly Token[], i: number, to: number, form: Form, read:
     isCoin(tokens, read.from, to)
   )
     return false;
+  // Drink, not oil
+  if (/^pints?$/.test(word))
+    return !/ (?:owe|owes|owed|settle|settled|beer|pub|stand|stood) /.test(
+      around(tokens, read.from - 5, to + 3),
+    );
+  if (/^(?:turns|teeth)$/.test(word) && /^(?:first|last)$/.test(at(tokens, read.from - 1))) return false;
   if (/^turns?$/.test(word))
     return !/^(?:up|round|ups|signal|signals)$/.test(after) || read.fraction === true || word === 'turns';
   if (word === 'square' && form.words.length === 1)

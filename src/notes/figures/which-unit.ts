@@ -16,7 +16,6 @@ export function whichMil(tokens: readonly Token[], one: Candidate): string {
     return FLUID.test(` ${close.slice(4)}`) || poured.test(around(tokens, one.from - 4, one.from))
       ? 'mL'
       : 'mm';
-  if (SIZE.test(around(tokens, one.to, one.to + 1))) return 'mm';
   const large = one.value >= 100;
   const near = around(tokens, one.from - (large ? 14 : 9), one.to + 7);
   if (
@@ -25,6 +24,7 @@ export function whichMil(tokens: readonly Token[], one: Candidate): string {
     !SIZE.test(around(tokens, one.from - 5, one.to + 5).replace(/ (?:out|off|free)(?= )/g, ''))
   )
     return 'mL';
+  if (SIZE.test(around(tokens, one.to, one.to + 1))) return 'mm';
   if (!FLUID.test(near) || (one.decimal && one.value < 20)) return 'mm';
   return one.value >= 50 || !SIZE.test(near.replace(/ (?:out|off|free)(?= )/g, ''))
     ? FLUID.test(around(tokens, one.from - 6, one.to + 5)) && one.value >= 20

@@ -80,6 +80,17 @@ export function countAt(tokens: readonly Token[], i: number): Count | undefined 
   return { value: head.value * 1000 + more.value, to: more.to };
 }
 
+/** Whether "one" at a line's end and "ninety-five" on the next are one number. */
+function goesOn(tokens: readonly Token[], high: Count, k: number): boolean {
+  const low = belowHundred(tokens, k);
+  if (!low || (tokens[k]?.gap ?? 3) > 2) return false;
+  const after = at(tokens, low.to);
+  return (
+    PRICED.test(after) ||
+    (high.value < 10 && low.value >= 10 && (/^[.!?,]$/.test(after) || low.to >= tokens.length))
+  );
+}
+
 /** Behind "three ninety-five" these leave no doubt, even over a line's end. */
 const PRICED = /^(?:post|postage|carriage|freight|delivery|each|euros?|pounds?|quid|dollars)$/;
 
@@ -89,7 +100,7 @@ export function pairAfter(tokens: readonly Token[], high: Count): NonNullable<Re
   let k = next(tokens, high.to);
   if (
     k < 0 ||
-    (!joins(tokens, k, 1) && !PRICED.test(at(tokens, belowHundred(tokens, k)?.to ?? k))) ||
+    (!joins(tokens, k, 1) && !goesOn(tokens, high, k)) ||
     (k > high.to && high.value > 9 && !/^(?:oh|ninety)$/.test(at(tokens, k)) && high.value > 30)
   )
     return undefined;
