@@ -1,6 +1,5 @@
-/** The words of a text with their stem and part of speech, by a tagger for English (wink-nlp with its small web model). */
-import model from 'wink-eng-lite-web-model';
-import winkNLP from 'wink-nlp';
+/** The words of a text with their stem and part of speech, by the tables and rules of wink-nlp's small web model of English. */
+import { newTagger, type Tagger } from './tagger.ts';
 
 export interface TaggedWord {
   /** In small letters. */
@@ -17,26 +16,10 @@ export interface TaggedWord {
   denied: boolean;
 }
 
-let tagger: ReturnType<typeof winkNLP> | undefined;
-
-/** Loaded when first asked for: reading a series needs no tagger. */
-const nlp = (): ReturnType<typeof winkNLP> => {
-  tagger ??= winkNLP(model, ['pos']);
-  return tagger;
-};
-
-const DENIES =
-  /^(?:no|not|n't|never|without|nothing|none|isnt|wasnt|arent|werent|dont|doesnt|didnt|neither|nor)$/;
-const PARTS = /^(?:[.,;:!?]|but|and|so|then|because)$/;
-
-/** What depends on a word alone: a long source has few words that it has not used before. */
-interface Form {
-  small: string;
-  stem: string;
-  denies: boolean;
-  parts: boolean;
-}
-const forms = new Map<string, Form>();
+const DENIES = new Set(
+  "no not n't never without nothing none isnt wasnt arent werent dont doesnt didnt neither nor".split(' '),
+);
+const PARTS = new Set('. , ; : ! ? but and so then because'.split(' '));
 
 /** Texts tagged last: a title is made from pieces that are looked at more than once. */
 const lately = new Map<string, readonly TaggedWord[]>();
@@ -54,44 +37,28 @@ export function taggedWords(text: string): readonly TaggedWord[] {
   return words;
 }
 
+/** Loaded when first asked for: reading a series needs no tagger. */
+let tagger: Tagger | undefined;
+
 function tagged(text: string): TaggedWord[] {
-  const { its, readDoc } = nlp();
-  // A line's end is a blank like any other.
-  const tokens = readDoc(text.replace(/\s/g, ' ')).tokens();
-  // Stem and lemma need the model's tables, which the declared type leaves out.
-  const stem = its.stem as unknown as typeof its.value;
-  const values = tokens.out() as string[];
-  const lemmas = tokens.out(its.lemma as unknown as typeof its.value) as unknown as string[];
-  const tags = tokens.out(its.pos) as string[];
-  let denial = -9;
+  tagger ??= newTagger();
+  const { entries, starts, tags } = tagger.tag(text);
   const out: TaggedWord[] = [];
-  let at = 0;
-  for (let i = 0; i < values.length; i++) {
-    const value = values[i] ?? '';
-    const found = text.indexOf(value, at);
-    // The tagger may change a quote or a dash: such a word has the place of what follows the one before it.
-    const start = found < 0 || found > at + 400 ? at : found;
-    at = start + value.length;
-    let form = forms.get(value);
-    if (form === undefined) {
-      const small = value.toLowerCase().replaceAll('’', "'");
-      form = {
-        small,
-        stem: String(tokens.itemAt(i).out(stem)),
-        denies: DENIES.test(small),
-        parts: PARTS.test(small),
-      };
-      forms.set(value, form);
-    }
-    if (form.denies) denial = i;
-    else if (form.parts) denial = -9;
+  let denial = -9;
+  for (let i = 0; i < entries.length; i++) {
+    const entry = entries[i];
+    if (!entry) continue;
+    const { value, small, stem } = entry;
+    const [start = 0, tag = 0] = [starts[i], tags[i]];
+    if (DENIES.has(small)) denial = i;
+    else if (PARTS.has(small)) denial = -9;
     out.push({
-      text: form.small,
-      stem: form.stem,
-      lemma: (lemmas[i] ?? '').toLowerCase(),
-      pos: tags[i] ?? '',
+      text: small,
+      stem,
+      lemma: entry.lemmaAs(tag),
+      pos: tagger.nameOf(tag),
       start,
-      end: at,
+      end: start + value.length,
       denied: i > denial && i - denial <= 4,
     });
   }
