@@ -1,12 +1,9 @@
-import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
 import { readSource } from '../../src/notes/read/read-source.ts';
 import { aWorkshop } from '../cli/a-workshop.ts';
 
-const MAIN = fileURLToPath(new URL('../../src/cli/main.ts', import.meta.url));
 const NOTES =
   '# 14 march - tank\n\n- tank off, about 3 L of old petrol drained into the red can\n- tap weeps at the lever, leave it till spring\n- ordered: 2 cork seals 4.80 EUR\n- thanks to Berta for the compressor\n';
 
@@ -99,48 +96,6 @@ test('cues that overlap or run backward are told with their line, and their word
   expect(warnings.map(({ line }) => line)).toEqual([6, 9]);
   expect(masked).toContain('drum off');
 });
-
-/** At so many moments of a run; OILWAY_KILLS=50 tries more. */
-const KILLS = Number(process.env['OILWAY_KILLS'] ?? 10);
-
-test('killed at any moment, a write-up leaves a whole chapter or none', async () => {
-  const shop = withNotes(NOTES);
-  const content = join(shop.root, 'content');
-  let made = 0;
-  // How long a whole run takes here and now: kills are spread over it and a little beyond.
-  const started = performance.now();
-  await new Promise((done) =>
-    spawn(process.execPath, [MAIN, 'write-up', '--help'], { stdio: 'ignore' }).on('exit', done),
-  );
-  const least_ms = performance.now() - started;
-  for (let n = 0; n < KILLS; n++) {
-    const file = join(content, 'notes', `n${n}.md`);
-    writeFileSync(file, NOTES.replace('tank', `tank ${n}`));
-    await new Promise<void>((done) => {
-      const child = spawn(process.execPath, [MAIN, 'write-up', file, '--content', content], {
-        stdio: 'ignore',
-      });
-      const timer = setTimeout(() => child.kill('SIGKILL'), least_ms * (0.6 + (4 * n) / KILLS));
-      child.on('exit', () => {
-        clearTimeout(timer);
-        done();
-      });
-    });
-    for (const name of shop
-      .chapters()
-      .filter((one) => existsSync(join(content, 'chapters', one, 'write-up.json')) || /tank/.test(one))) {
-      expect(readdirSync(join(content, 'chapters', name)).sort()).toEqual([
-        'chapter.mdx',
-        'proposals.yaml',
-        'write-up.json',
-      ]);
-    }
-    made = shop.chapters().filter((one) => /tank/.test(one)).length;
-  }
-  // Some were killed before they wrote and some came through, or nothing was tried.
-  expect(made).toBeGreaterThan(0);
-  shop.clear();
-}, 120_000);
 
 test('a transcript of 10 MB is cut into blocks', () => {
   const line =
