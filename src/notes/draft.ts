@@ -29,8 +29,8 @@ export interface Statement extends Clause {
   marks: readonly string[];
   /** Talk to those who watch or read, with nothing of the work in it. */
   chatter: boolean;
-  /** How it joins its neighbours in prose: whether a sentence begins with it, and what it ends with where the next goes on. */
-  flow?: { begins?: boolean; ends?: string };
+  /** How it joins its neighbours in prose: whether a sentence begins with it, what it ends with where the next goes on, and a last word that the next says again. */
+  flow?: { begins?: boolean; ends?: string; without?: string };
   home:
     | { kind: 'step'; step: number }
     | { kind: 'prose' }

@@ -69,7 +69,7 @@ function titleHeading(reads: readonly ReadSource[], draft: Draft, title: string)
 
 export function writeUp(reads: readonly ReadSource[], plan: Plan): WrittenUp {
   const { draft, proposals, title: heading } = settled(reads, plan);
-  const { blocks, notPlaced, called } = bodyOf(draft, plan.around, new Titles(), heading);
+  const { blocks, notPlaced, called } = bodyOf(draft, aroundOf(reads, plan), new Titles(), heading);
   const pattern = namesPattern(plan.unnamed ?? []);
   const title = withoutNames(plan.title, pattern) || 'From the notes';
   const summary = summaryOf(draft, pattern);
@@ -78,6 +78,12 @@ export function writeUp(reads: readonly ReadSource[], plan: Plan): WrittenUp {
   const memory = memoryOf(reads, draft.statements, plan.answers ?? {});
   return { draft, chapter, proposals, called, memory };
 }
+
+/** The words of the sources alone: a caption's times and a list's marks are no prose. */
+const aroundOf = (reads: readonly ReadSource[], { around }: Plan): Around => ({
+  ...around,
+  texts: new Map([...around.texts, ...reads.map(({ source, masked }) => [source.name, masked] as const)]),
+});
 
 export interface Grown extends WrittenUp {
   added: number;
@@ -114,7 +120,7 @@ export function addTo(written: string, memory: Memory, reads: readonly ReadSourc
   const placed =
     added + answered.size === 0
       ? { chapter: written, called: [], notes: [] }
-      : placeIn(written, draft, news, answered, plan.around);
+      : placeIn(written, draft, news, answered, aroundOf(reads, plan));
   const gone = news.gone.map(
     ({ source, words }) =>
       `Gone from ${source}, and left as it is in the chapter: "${words.length > 70 ? `${words.slice(0, 70)}…` : words}"`,

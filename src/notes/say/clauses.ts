@@ -39,7 +39,7 @@ export function* clausesOf({
     const words = taggedWords(text);
     let opens = true;
     let next = 0;
-    for (const [from, to] of piecesOf(first.kind, text, words)) {
+    for (const [from, to] of piecesOf(first.kind, text, words, last === b)) {
       const lead = /^\s*/.exec(text.slice(from, to))?.[0].length ?? 0;
       const said = text.slice(from + lead, to).trimEnd();
       if (said === '') continue;
@@ -79,9 +79,10 @@ function piecesOf(
   kind: BlockKind,
   text: string,
   words: readonly TaggedWord[],
+  paragraphs: boolean,
 ): (readonly [number, number])[] {
   if (WHOLE.has(kind)) return [[0, text.length]];
-  const written = sentences(text, kind !== 'speech');
+  const written = sentences(text, kind !== 'speech', paragraphs);
   // Speech with stops is cut where they stand; only a very long sentence is looked into.
   const stops = text.match(/[.!?](?:\s|$)/g)?.length ?? 0;
   const bare = kind === 'speech' && stops * 30 < words.length;

@@ -76,6 +76,14 @@ function verbAt(words: readonly TaggedWord[], at: number): Deed | undefined {
   if (word.text === 'felt' && !/^(?:DET|PRON|ADP)$/.test(words[at + 1]?.pos ?? '')) return undefined;
   const told = howTold(words, at, verb);
   if (!told) return undefined;
+  // "Clamp the hose, no, don't clamp the hose."
+  const takenBack = words.some(
+    ({ text, lemma }, k) =>
+      k > at &&
+      (text === verb || lemma === verb) &&
+      /^(?:n't|not|dont|never)$/.test(words[k - 1]?.text ?? ''),
+  );
+  if (takenBack) return { title: '', verb, told, at, object: '' };
   const unnamed: Deed = { title: '', verb, told, at, object: '' };
   if (verb === 'brush' && words[at - 1]?.text === 'wire') verb = 'wire-brush';
   let next = at + 1;
@@ -100,6 +108,12 @@ function verbAt(words: readonly TaggedWord[], at: number): Deed | undefined {
     const stoodBefore = told === 'done' || told === 'ordered' ? phraseBefore(words, at) : '';
     if (!pronoun && stoodBefore)
       object = { text: stoodBefore, full: withArticle(stoodBefore), end: next, led: true };
+  }
+  // "Pressed the new one in": what it is one of was named before.
+  if (/\bones?$/.test(object.text)) {
+    pronoun = object.full;
+    next = object.end;
+    object = { text: '', full: '', end: next, led: true };
   }
   if (object.text !== '' && notWorkedOn(object.text)) return unnamed;
   // "He wrapped it": what others did to something unnamed is no step of this machine.

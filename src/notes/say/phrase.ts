@@ -212,6 +212,7 @@ export function whereTo(
     if (
       leads &&
       !(verb === 'kick' && way === 'over') &&
+      !(/^(?:put|screw)$/.test(verb) && ahead?.pos === 'NUM') &&
       (/^(?:DET|NOUN|PROPN|NUM|ADJ)$/.test(ahead?.pos ?? '') ||
         /^(?:its|my|his|her|our|their)$/.test(ahead?.text ?? ''))
     )
@@ -234,7 +235,7 @@ export function whereTo(
     place.text !== '' &&
     place.text.split(' ').length <= 4 &&
     !/\d/.test(place.text) &&
-    !notWorkedOn(place.text);
+    (!notWorkedOn(place.text) || /^(?:bottom|top|side|end|back|front|middle|other end)$/.test(place.text));
   const numbered = /^(?:two|three|four|five|six|seven|eight|nine|ten|\d)/.test(place.text);
   // "With the plug out" tells how it was then, not what it was done with.
   const state = way === 'with' && PARTICLES.has(words[place.end]?.text ?? '');

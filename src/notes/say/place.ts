@@ -71,9 +71,10 @@ function namedIn(words: readonly TaggedWord[], at: number, end: number): { full:
     words[lead - 1]?.text !== 'it'
   )
     lead -= 1;
-  const aside = /^(?:with|by|from|of|in|into|like|under|behind|near|for|w|off)$/.test(
-    words[lead - 1]?.text ?? '',
-  );
+  const aside =
+    /^(?:with|by|from|of|in|into|like|under|behind|near|for|w|off|on|at|over|through|against|to|past|round|inside|between|beneath|onto)$/.test(
+      words[lead - 1]?.text ?? '',
+    );
   return { full: said(words, from, to), aside };
 }
 

@@ -2,13 +2,15 @@
 const SHORT =
   /\b(?:abt|approx|no|nr|e\.g|i\.e|vs|ca|dia|fr|ft|in|mm|max|min|l|r|R|g|st|mr|mrs|dr|fig|pos|neg|inc|ea|pcs)\.$/;
 
-export function sentences(text: string, lines: boolean): (readonly [number, number])[] {
+/** `lines` tells whether the end of a line may part, `paragraphs` whether a blank line does: between two captions it parts nothing. */
+export function sentences(text: string, lines: boolean, paragraphs = true): (readonly [number, number])[] {
   const ends: number[] = [];
   const stop =
     /[.!?…]+["'”’)]*(?=\s+["'“‘(]?[A-Z0-9£€])|(?<=[a-z0-9]{3}["'”’)]?)\.(?=[ \t]+[a-z])|[!?]+(?=\s)|\n[ \t]*\n/g;
   for (let found = stop.exec(text); found; found = stop.exec(text)) {
     const short = SHORT.test(text.slice(Math.max(0, found.index - 7), found.index + 1));
     if (short && !found[0].startsWith('\n')) continue;
+    if (!paragraphs && found[0].startsWith('\n')) continue;
     ends.push(found.index + found[0].length);
   }
   if (lines) ends.push(...freeLineEnds(text));

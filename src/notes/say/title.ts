@@ -68,7 +68,7 @@ function meantBy(
 ): string | undefined {
   const at = chosen.work?.at ?? Number.POSITIVE_INFINITY;
   // "Emptied what was in the tank": with no "it", what is worked on is named behind.
-  if (!IT.test(chosen.work?.title ?? '')) {
+  if (!IT.test(chosen.work?.title ?? '') && !ONE.test(chosen.work?.title ?? '')) {
     const behind = solids(chosen).filter((one) => one.at > at);
     const next = behind.find(({ aside }) => !aside) ?? behind[0];
     if (next) return next.full;
@@ -84,12 +84,15 @@ function meantBy(
 }
 
 const IT = /\b(?:it|them|that|this|those|these)\b/;
+/** "The new one", of seals, is the new seal. */
+const ONE = /\bones?\b/;
 
 /** "Set it" beside a talk of points → "Set the points". */
 function withThing({ work }: Statement, thing: string | undefined): string {
   if (work === undefined || work.object !== '' || !thing) return work?.title ?? '';
   const { title } = work;
   if (/\b(?:her|engine)\b/.test(title)) return title;
+  if (ONE.test(title)) return title.replace(ONE, thing.split(' ').at(-1) ?? thing);
   if (IT.test(title)) return title.replace(IT, withArticle(thing));
   const [verb = title, ...rest] = title.split(' ');
   return [verb, withArticle(thing), ...rest].join(' ');

@@ -60,9 +60,9 @@ export function bodyOf(
   const textOf = (one: Statement): string => proseOf(one, around.texts.get(one.source) ?? '');
   const flush = (): void => {
     if (prose.length > 0) {
-      const text = prose.map(textOf).join(' ');
+      const paragraphs = inParagraphs(prose).map((list) => list.map(textOf).join(' '));
       // Work told before the first step, or between two, is hazardous all the same: its note stands over it.
-      const wanted = hazardsOf('', [readBack(text)], prose);
+      const wanted = hazardsOf('', paragraphs.map(readBack), prose);
       if (wanted.size > 0) {
         blocks.push({
           text: `<Safety hazards={[${[...wanted.keys()].map((id) => JSON.stringify(id)).join(', ')}]} />`,
@@ -71,7 +71,7 @@ export function bodyOf(
         const place = `${prose[0]?.source}:${prose[0]?.line}`;
         called.push(...[...wanted].map(([hazard, words]) => ({ step: '', hazard, words, place })));
       }
-      blocks.push({ text, from: prose });
+      blocks.push({ text: paragraphs.join('\n\n'), from: prose });
     }
     if (rows.length > 0) blocks.push({ text: table(rows, titles), from: rows });
     prose = [];
@@ -103,12 +103,21 @@ export function bodyOf(
       if (prose.length > 0) flush();
       rows.push(one);
     } else if (home.kind === 'prose') {
-      if (rows.length > 0 || (one.opens && prose.length > 0)) flush();
+      if (rows.length > 0 || (one.opens && one.kind !== 'speech' && prose.length > 0)) flush();
       prose.push(one);
     }
   }
   flush();
   return { blocks, notPlaced, called };
+}
+
+/** Speech goes on under one note of what may hurt, each speaker's turn a paragraph. */
+function inParagraphs(prose: readonly Statement[]): Statement[][] {
+  const paragraphs: Statement[][] = [];
+  for (const one of prose)
+    if (paragraphs.length === 0 || (one.opens && one.flow?.begins !== false)) paragraphs.push([one]);
+    else paragraphs.at(-1)?.push(one);
+  return paragraphs;
 }
 
 export const joined = (blocks: readonly Block[]): string => blocks.map(({ text }) => `${text}\n`).join('\n');

@@ -26,12 +26,12 @@ export function memoryOf(
   const own = Map.groupBy(statements, ({ source }) => source);
   return {
     version: 1,
-    sources: reads.map(({ source }) => ({
+    sources: reads.map(({ source, masked }) => ({
       name: source.name,
       statements: (own.get(source.name) ?? []).map((one) => ({
         words: one.text,
         home: homeName(one),
-        ...(inText(one) ? { as: proseOf(one, source.text) } : {}),
+        ...(inText(one) ? { as: proseOf(one, masked) } : {}),
       })),
     })),
     ...(Object.keys(answers).length > 0 ? { answers } : {}),

@@ -60,6 +60,9 @@ function sentence(raw: string, one: Statement): string {
   // Who speaks stands in the captions; in the middle of a line it parts nothing.
   if (one.kind === 'speech')
     text = text.replace(/<\/?(?:[biuc]|v|lang|ruby|rt|font)(?:[.\s][^<>\n]*)?>/gi, '').trim();
+  // "It's um, it's two screws": said again by what goes on with it.
+  if (one.flow?.without !== undefined && text.endsWith(` ${one.flow.without}`))
+    text = text.slice(0, -one.flow.without.length - 1);
   if (one.kind === 'speech') text = spokenText(text, begins, ends).trim();
   text = text.replace(/\bi\b(?=$|[ ',’])/g, 'I');
   if (one.kind !== 'row' && one.kind !== 'heading' && one.kind !== 'other') {

@@ -16,10 +16,13 @@ const NOT_OPENING =
 
 const CLOSERS =
   /[,\s]+(?:you know|you see|i mean|sort of|kind of|or whatever|and so on|and that|and so|and|but|so|okay|ok|yeah|um|uh)[.,]?$/i;
+/** "The impeller's okay": the word is what is said of it. */
+const NEEDS_MORE =
+  /(?:'s|'re|\b(?:a|the|some|this|what|of|and|on|in|is|are|was|were|looks?|looked|feels?|felt|be|it's|all|not|seems?|kept))$/i;
 const MIDDLE =
   /(?<=[\p{L}\p{N}\ufdd1]) (?:you know|i mean)(?= (?:it|it's|the|i|i'm|we|they|that|that's|there|you)\b)/giu;
 const TWICE =
-  /\b(the|a|an|i|i'm|i've|it's|it|and|to|of|in|is|was|that's|so|we|my|this|you|at|for|with|but|they|he|she|there's|because|if|when)(?:,? \1)+\b/gi;
+  /\b(the|a|an|i|i'm|i've|it's|it|and|that's|so|we|my|you|but|they|he|she|there's|because|if|when|this is|it is|there is)(?:,? \1)+\b/gi;
 
 /** `begins` is false where the words go on with the sentence before, `ends` where the next goes on with them. */
 export function spokenText(text: string, begins: boolean, ends: boolean): string {
@@ -34,8 +37,7 @@ export function spokenText(text: string, begins: boolean, ends: boolean): string
   }
   for (let n = 0; ends && n < 2; n++) {
     const rest = out.replace(CLOSERS, '');
-    if (rest === out || words(rest) < 3 || /\b(?:a|the|some|this|what|of|and|on|in|is|was)$/i.test(rest))
-      break;
+    if (rest === out || words(rest) < 3 || NEEDS_MORE.test(rest)) break;
     out = rest;
   }
   return withCommas(withStops(out));

@@ -51,7 +51,7 @@ export function costKind(words: string, name: string, otherwise: 'part' | 'sale'
 
 /** A sum of sums, or what is left to spend. */
 const TOTAL =
-  /\b(?:all in all|in all|total|altogether|money for|comes? to|came to|so far|in the tin|tin says|left over|budget|all told|sum tonight|month|year)\b/;
+  /\b(?:all in all|in all|total|altogether|money for|comes? to|came to|so far|in the tin|tin says|left over|budget|all told|call it|sum tonight|month|year)\b/;
 /** Who or where it was bought is not what was bought. */
 const SELLERS =
   /^(?:bank|card|bill|man|woman|lady|lad|shop|club|stores?|carrier|sale|jumble|stall|counter|quote|reader|uncle|aunt)s?$/;

@@ -90,7 +90,9 @@ const lowered = (title: string): string =>
 function piecesOf(words: string): string[] {
   const list = words
     .replace(/^(?:next time|next|todo|to do|note|also|oh|and|so|but|right|okay|ok|well)[:,\s]+/i, '')
-    .split(/[,;:!?()|]+\s*|\.\s+|\s(?:and|but|so|because|although|though)\s|\s[-–—]\s/)
+    .split(
+      /[,;:!?()|]+\s*|\.\s+|\s(?:and|but|so|because|although|though)\s|\s[-–—]\s|\s(?=(?:there's|it's|that's|they're|there is|i've|i'm)\s)/,
+    )
     .map((one) => one.trim())
     .filter((one) => /\p{L}{2}/u.test(one));
   return list.length > 0 ? list : [words];

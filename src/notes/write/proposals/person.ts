@@ -15,6 +15,18 @@ const NO_NAME =
 /** The name that is said, with the place behind it; none where nobody is named. */
 export function personIn(text: string, words: readonly TaggedWord[]): string {
   const written = /\p{Ll}/u.test(text) && /\p{Lu}/u.test(text);
+  // "Thank you to my aunt Vilma for the drill", also where nobody wrote a capital.
+  const kin =
+    /\b(?:thanks?|thank you|cheers)\b[^.;]*?\bto (?:my|our|his|her) (?:aunt|auntie|uncle|cousin|friend|mate|neighbour|brother|sister|son|daughter|nephew|niece|lad) ([\p{L}][\p{L}'-]{2,})(?= (?:for|who|and|from|at)\b|[,.;]|$)/iu.exec(
+      text,
+    )?.[1];
+  if (
+    kin &&
+    !NO_NAME.test(kin) &&
+    !HELPED.test(kin.toLowerCase()) &&
+    !/^(?:for|who|and|from|at|next)$/i.test(kin)
+  )
+    return capital(tidy(kin));
   const behind =
     /\b(?:thanks? (?:also )?(?:again )?to|thanks|(?:a |big |huge )*thank you (?:very much |so much )?to|thank you,?|thank|cheers,?(?: to)?|hat off to|grateful to|credit to)\s+([\p{L}][\p{L}'-]*(?:\s+[\p{L}][\p{L}'-]+)?)/giu;
   for (const found of text.matchAll(behind)) {
