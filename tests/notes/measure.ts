@@ -4,9 +4,9 @@ import { draftOf, type Statement } from '../../src/notes/draft.ts';
 import { readSource } from '../../src/notes/read/read-source.ts';
 import { lineFinder } from '../../src/notes/read/source.ts';
 import type { Saying } from '../../src/notes/say/tell.ts';
+import { hazardsOf, toldWith } from '../../src/notes/write/called.ts';
+import { settleHomes } from '../../src/notes/write/homes.ts';
 import { type Kind, type Proposal, proposalsOf } from '../../src/notes/write/proposals.ts';
-import { hazard } from '../../src/record/hazards/catalogue.ts';
-import { findHazards } from '../../src/record/hazards/find.ts';
 
 export interface Labels {
   quantities: { line: number; value: number; unit: string }[];
@@ -108,7 +108,7 @@ export interface Found extends Labels {
   spans: { kind: keyof Labels; from: number; at?: number; to: number; words: string }[];
 }
 
-const KNOWN = { chapter: 'measured', date: '2026-01-01', currency: 'EUR' };
+export const KNOWN = { chapter: 'measured', date: '2026-01-01', currency: 'EUR' };
 const NAMES: Partial<Record<Kind, 'faults' | 'parts' | 'costs' | 'thanks'>> = {
   fault: 'faults',
   part: 'parts',
@@ -117,7 +117,11 @@ const NAMES: Partial<Record<Kind, 'faults' | 'parts' | 'costs' | 'thanks'>> = {
 };
 
 /** What is proposed, by its line; several proposals of a kind on one line count once. */
-function findings(proposals: readonly Proposal[], statements: readonly Statement[], found: Found): void {
+export function findings(
+  proposals: readonly Proposal[],
+  statements: readonly Statement[],
+  found: Found,
+): void {
   /** Line that a fault was first told on, by the name of its file. */
   const told = new Map<string, number>();
   for (const { kind, place, also, row } of proposals) {
@@ -171,7 +175,9 @@ export function foundIn(name: string, text: string): Found {
   for (const one of statements)
     for (const { line, start, value, unit } of one.figures)
       found.quantities.push({ line, first: lineOf(start), value, unit });
-  findings(proposalsOf(draft, KNOWN, { reads: [read] }).proposals, statements, found);
+  const { proposals, told } = proposalsOf(draft, KNOWN, { reads: [read] });
+  findings(proposals, statements, found);
+  settleHomes(draft, [read], told, undefined);
   // Words outside steps get a note of their own in the chapter.
   const outside: Statement[][] = [];
   for (const one of statements) {
@@ -182,21 +188,19 @@ export function foundIn(name: string, text: string): Found {
     else outside.push([one]);
   }
   for (const run of outside)
-    for (const { hazard: id } of findHazards({ title: '', text: run.map(({ text }) => text).join('\n') })) {
-      if (hazard(id)?.signal === 'NOTICE') continue;
+    for (const id of hazardsOf('', [run.map(({ text }) => text).join('\n')]).keys()) {
       const [from, to] = [run[0]?.line ?? 0, run.at(-1)?.lastLine ?? 0];
       found.hazards.push({ line: from, id });
       spans.push({ kind: 'hazards', from, to, words: id });
     }
+  const toldHere = toldWith(draft);
   for (const [at, step] of steps.entries()) {
-    const last = Math.max(steps[at + 1]?.line ?? 0, step.line, ...step.statements.map((one) => one.lastLine));
-    for (const { hazard: id } of findHazards({
-      title: step.title,
-      text: step.statements.map((one) => one.text).join('\n'),
-    })) {
-      if (hazard(id)?.signal === 'NOTICE') continue;
+    const all = toldHere.get(step) ?? [];
+    const first = Math.min(step.line, ...all.map((one) => one.line));
+    const last = Math.max(steps[at + 1]?.line ?? 0, step.line, ...all.map((one) => one.lastLine));
+    for (const id of hazardsOf(step.title, [step.statements.map((one) => one.text).join('\n')], all).keys()) {
       found.hazards.push({ line: step.line, id });
-      spans.push({ kind: 'hazards', from: step.line, to: last, words: id });
+      spans.push({ kind: 'hazards', from: first, to: last, words: id });
     }
   }
   return found;

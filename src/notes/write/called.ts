@@ -1,8 +1,8 @@
 /** Hazards that the words of a step call for: as the check will read the chapter, and as one run of words, for speech has no stops. */
 import { hazard } from '../../record/hazards/catalogue.ts';
-import { type FoundHazard, match, withoutCovered } from '../../record/hazards/find.ts';
+import { match, withoutCovered } from '../../record/hazards/find.ts';
 import type { Field } from '../../record/hazards/words.ts';
-import type { Statement } from '../draft.ts';
+import type { Draft, DraftStep, Statement } from '../draft.ts';
 import { wordsOf } from './prose.ts';
 
 export interface Called {
@@ -13,36 +13,41 @@ export interface Called {
   place: string;
 }
 
-/** Hazards by id with the words that point to each, worst first. `paragraphs` are as the chapter's reader will see them. */
+/**
+ * Hazards by id with the words that point to each, worst first. `paragraphs` are as the chapter's reader will see them, `told` is all
+ * that was told there, with what is written elsewhere.
+ */
 export function hazardsOf(
   title: string,
   paragraphs: readonly string[],
-  statements: readonly Statement[],
+  told: readonly Statement[] = [],
 ): Map<string, string> {
   const wanted = new Map<string, string>();
-  const take = (found: readonly FoundHazard[]): void => {
-    for (const one of found)
+  const read = (texts: readonly string[]): void => {
+    const fields = texts.map((text, at): Field => ({ name: String(at), text }));
+    for (const one of withoutCovered(match(fields), () => true))
       if (hazard(one.hazard)?.signal !== 'NOTICE' && !wanted.has(one.hazard))
         wanted.set(one.hazard, one.words);
   };
-  const fields: Field[] = [title, ...paragraphs].map((text, at) => ({ name: String(at), text }));
-  take(withoutCovered(match(fields), () => true));
-  // Statements read in one breath, since a turn of speech may be cut in the wrong place; one alone is read already.
-  if (statements.length > 1) {
-    const all = match([
-      { name: '0', text: title },
-      { name: '1', text: statements.map(wordsOf).join(' ') },
-    ]);
-    take(
-      all.filter(
-        (one) =>
-          !hazard(one.hazard)?.coveredBy?.some(
-            (id) => wanted.has(id) || all.some((more) => more.hazard === id),
-          ),
-      ),
-    );
-  }
+  read([title, ...paragraphs]);
+  if (told.length > 0) read([title, told.map(wordsOf).join('\n')]);
   return wanted;
+}
+
+/**
+ * Work that is told with thanks or a fault goes into a register, and its hazard stays where it was told: with the step before it,
+ * or with the first. What is only bought is not worked on.
+ */
+export function toldWith(draft: Draft): Map<DraftStep, Statement[]> {
+  const told = new Map<DraftStep, Statement[]>();
+  let step = draft.steps[0];
+  for (const one of draft.statements) {
+    if (one.home.kind === 'step') step = draft.steps[one.home.step - 1] ?? step;
+    else if (one.home.kind !== 'proposal') continue;
+    else if (!one.said.has('thanks') && (one.said.has('part') || one.said.has('cost'))) continue;
+    if (step) told.set(step, [...(told.get(step) ?? []), one]);
+  }
+  return told;
 }
 
 /** A paragraph of the chapter as its reader will see it, marked figures in digits. */

@@ -2,7 +2,7 @@
 import type { MachineValue } from '../../record/types.ts';
 import type { Draft, DraftStep, Statement } from '../draft.ts';
 import { calculatorsFor } from './calculators.ts';
-import { type Called, hazardsOf, readBack } from './called.ts';
+import { type Called, hazardsOf, readBack, toldWith } from './called.ts';
 import { plain } from './plain.ts';
 import { proseOf } from './prose.ts';
 import { stepOf } from './step.ts';
@@ -55,6 +55,7 @@ export function bodyOf(
   const called: Called[] = [];
   const drawn = new Set<string>();
   const written = new Set<DraftStep>();
+  const told = toldWith(draft);
   let rows: Statement[] = [];
   let prose: Statement[] = [];
   const textOf = (one: Statement): string => proseOf(one, around.texts.get(one.source) ?? '');
@@ -84,7 +85,7 @@ export function bodyOf(
       if (!step || written.has(step)) continue;
       flush();
       written.add(step);
-      const made = stepOf(step, around.texts.get(step.source) ?? '', titles);
+      const made = stepOf(step, around.texts.get(step.source) ?? '', titles, told.get(step));
       step.title = made.title;
       called.push(...made.called);
       blocks.push({ text: made.block, from: step.statements });

@@ -54,7 +54,6 @@ export function placeIn(
     return hazardsOf(
       title,
       those.map((one) => readBack(textOf(one))),
-      those,
     );
   };
   /** Declares in a step that stands what its new words call for; false where its tag is not as it was written. */

@@ -11,12 +11,18 @@ export interface WrittenStep {
   called: Called[];
 }
 
-export function stepOf(step: DraftStep, source: string, titles: Titles): WrittenStep {
+/** `told` is all that was told with it, also what is written elsewhere. */
+export function stepOf(
+  step: DraftStep,
+  source: string,
+  titles: Titles,
+  told: readonly Statement[] = [],
+): WrittenStep {
   const title = titles.unique(step.title);
   const paragraphs = paragraphsOf(step.statements).map((list) =>
     list.map((one) => proseOf(one, source)).join(' '),
   );
-  const wanted = hazardsOf(title, paragraphs.map(readBack), step.statements);
+  const wanted = hazardsOf(title, paragraphs.map(readBack), told);
   const attributes = [`title=${quoted(title)}`];
   if (step.at !== undefined) attributes.push(`at="${clock(step.at)}"`);
   if (wanted.size > 0)

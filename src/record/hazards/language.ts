@@ -188,6 +188,10 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/smoulder/, 'smolder'],
   [/fibre/, 'fiber'],
   [/centre/, 'center'],
+  [/battery/, 'batt'],
+  [/compression$/, 'compr'],
+  [/cylinder$/, 'cyl'],
+  [/exhaust$/, 'exh'],
   [/caliper/, 'calliper'],
   [/metre/, 'meter'],
 ];

@@ -93,6 +93,7 @@ export const CLASSES: Readonly<Record<string, string>> = {
 /** Sayings whose words are not what they seem; they are taken out before anything is looked for. */
 export const SAYINGS: readonly string[] = [
   'hard bargain',
+  'end float',
   'acid yellow',
   'acid green',
   'acid drop',

@@ -3,6 +3,7 @@
  *
  *   'trolley jack|axle stand'          any of these words or phrases
  *   'jack|lift + van|front|@tool'      one of the first near one of the second, in either order; @ names a class of lexicon.ts
+ *   'jacked ~ her|it'                  … the second within a few words, where both are common
  *   'charge + battery - postage'       … unless one of these stands near
  *   'weld & fuel line'                 … the second anywhere in the same step
  *   'blow + #bar'                      a figure with its unit (figures.ts)
@@ -15,6 +16,8 @@ import { formsOf, isSkipped, type Token, tokenise } from './language.ts';
 
 /** Words between the first and the last of a rule. */
 const WINDOW = 10;
+/** The same where a rule joins them by ~. */
+const TIGHT_WINDOW = 4;
 /** Words round the first within which an exception counts. */
 const EXCEPTION_WINDOW = 10;
 /** Empty places between the fields of a step, and between two captions or tools. */
@@ -41,6 +44,8 @@ interface Rule {
   second: number;
   third: number;
   near: readonly number[];
+  /** How far each of `near` may stand from the first. */
+  windows: readonly number[];
   anywhere: readonly number[];
   except: readonly number[];
 }
@@ -142,13 +147,15 @@ export function compile(
     for (const written of list) {
       const [wanted = '', exceptions] = written.split(' - ');
       const [near = '', ...anywhere] = wanted.split(' & ');
-      const needed = near.split(' + ').map(termOf);
+      const needed = near.split(/ [+~] /).map(termOf);
+      const joints = near.match(/ [+~] /g) ?? [];
       const [first = -1, second = first, third = first] = needed;
       const rule: Rule = {
         hazard,
         second,
         third,
         near: needed,
+        windows: [0, ...joints.map((joint) => (joint === ' ~ ' ? TIGHT_WINDOW : WINDOW))],
         anywhere: anywhere.map(termOf),
         except: exceptions === undefined ? [] : [termOf(exceptions)],
       };
@@ -363,8 +370,8 @@ function whereItHolds(
   const [anchor = -1, ...others] = rule.near;
   for (const i of placesOf(anchor)) {
     const used = [i];
-    for (const term of others) {
-      const j = nearest(term, i, WINDOW);
+    for (const [k, term] of others.entries()) {
+      const j = nearest(term, i, rule.windows[k + 1] ?? WINDOW);
       if (j < 0) break;
       used.push(j);
     }

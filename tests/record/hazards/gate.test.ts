@@ -145,10 +145,17 @@ describe('A finding', () => {
   });
 
   test('comes back under a lesser note once the greater is ruled out', () => {
-    const text = 'Braze the patch on the sill.';
-    expect(findings(step(text)).map((one) => one.hazard.id)).toEqual(['welding-near-tank']);
-    const ruledOut = step(text, { notHazard: new Map([['welding-near-tank', 'The sill is on the bench.']]) });
-    expect(findings(ruledOut).map((one) => one.hazard.id)).toEqual(['hot-work']);
+    const text = 'Lever the tyre back over the rim, then the wheel nuts; one stud snapped.';
+    expect(findings(step(text)).map((one) => one.hazard.id)).toEqual(['tyres-rims']);
+    const ruledOut = step(text, { notHazard: new Map([['tyres-rims', 'The tyre stayed at the dealer.']]) });
+    expect(findings(ruledOut).map((one) => one.hazard.id)).toEqual(['overstretched-bolt']);
+  });
+
+  test('asks for the note on the weld beside the note on the tank, for each tells of another harm', () => {
+    expect(findings(step('Braze the patch on the sill.')).map((one) => one.hazard.id)).toEqual([
+      'welding-near-tank',
+      'hot-work',
+    ]);
   });
 
   test('reads captions of pictures that stand outside steps', () => {
