@@ -31,6 +31,10 @@ const sum = (features: readonly string[], { bias, words }: Model, count = 0): nu
 const countOf = (features: readonly string[]): number =>
   features.filter((name) => !name.startsWith('[') && name.includes(' ')).length;
 
+/** Log odds of a finding. */
+export const likely = (features: readonly string[], model: Model): number =>
+  sum(features, model, countOf(features));
+
 /** A lone word counts if it comes in two texts at least. */
 function common(
   texts: readonly Text[],
@@ -104,24 +108,6 @@ export interface Score {
   right: number;
   wanted: number;
   told: number;
-}
-
-/** Findings of a text at a threshold, against its labels. */
-export function scoreFinding(
-  text: Text,
-  kind: Exclude<Kind, 'steps'>,
-  model: Model,
-  from: number,
-): Score & { missed: string[]; extra: string[] } {
-  const found = new Map<number, Statement>();
-  for (const [one, features] of text.features)
-    if (
-      sum(features, model, countOf(features)) >= from &&
-      (kind !== 'costs' || features.includes('[money]')) &&
-      !found.has(one.line)
-    )
-      found.set(one.line, one);
-  return compare(text, kind, [...found.values()], (label, one) => label >= one.line && label <= one.lastLine);
 }
 
 export function scoreSteps(

@@ -19,7 +19,7 @@ const costOf = (name: string): number => (name.startsWith('[') ? 0.25 : 1);
 export function learn(
   examples: readonly Example[],
   { l1, l2 }: Penalty,
-  rounds = 250,
+  rounds = 600,
 ): { bias: number; words: Map<string, number> } {
   const index = new Map<string, number>();
   for (const { features } of examples)
@@ -35,17 +35,20 @@ export function learn(
   let w = new Float64Array(n + 1);
   let y = Float64Array.from(w);
   let t = 1;
-  // Step from the largest row: the loss is no steeper than a quarter of its squared length.
-  const step = 1 / (0.25 * Math.max(...rows.map((row) => row.length + 1)) + l2);
+  const shares = Float64Array.from(examples, (one) => one.share ?? 1);
+  const weights = Float64Array.from(examples, (one) => one.weight / count);
+  // The loss is no steeper than a quarter of the features' largest spread.
+  const step = 1 / (0.26 * spread(rows, n, lone, shares, weights) + l2);
   for (let round = 0; round < rounds; round++) {
     const slope = new Float64Array(n + 1);
     for (const [at, row] of rows.entries()) {
       const example = examples[at];
-      if (!example || example.weight === 0) continue;
-      const share = example.share ?? 1;
+      const weight = weights[at] ?? 0;
+      if (!example || weight === 0) continue;
+      const share = shares[at] ?? 1;
       let sum = y[n] ?? 0;
       for (const k of row) sum += (y[k] ?? 0) * (lone[k] ? share : 1);
-      const off = ((1 / (1 + Math.exp(-sum)) - (example.yes ? 1 : 0)) * example.weight) / count;
+      const off = (1 / (1 + Math.exp(-sum)) - (example.yes ? 1 : 0)) * weight;
       for (const k of row) slope[k] = (slope[k] ?? 0) + off * (lone[k] ? share : 1);
       slope[n] = (slope[n] ?? 0) + off;
     }
@@ -67,4 +70,30 @@ export function learn(
       names.map((name, k) => [name, w[k] ?? 0] as const).filter(([, weight]) => Math.abs(weight) > 1e-3),
     ),
   };
+}
+
+/** Largest eigenvalue of the weighted square of the features, by power iteration; the last place is the bias. */
+function spread(
+  rows: readonly Int32Array[],
+  n: number,
+  lone: Uint8Array,
+  shares: Float64Array,
+  weights: Float64Array,
+): number {
+  let v = new Float64Array(n + 1).fill(1 / Math.sqrt(n + 1));
+  let size = 1;
+  for (let round = 0; round < 30; round++) {
+    const next = new Float64Array(n + 1);
+    for (const [at, row] of rows.entries()) {
+      const weight = weights[at] ?? 0;
+      const share = shares[at] ?? 1;
+      let sum = v[n] ?? 0;
+      for (const k of row) sum += (v[k] ?? 0) * (lone[k] ? share : 1);
+      for (const k of row) next[k] = (next[k] ?? 0) + sum * weight * (lone[k] ? share : 1);
+      next[n] = (next[n] ?? 0) + sum * weight;
+    }
+    size = Math.sqrt(next.reduce((sum, x) => sum + x * x, 0));
+    v = next.map((x) => x / (size || 1));
+  }
+  return size;
 }

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type { Statement } from '../../../src/notes/draft.ts';
 import { statementsOf } from '../../../src/notes/draft.ts';
 import { readSource } from '../../../src/notes/read/read-source.ts';
+import type { ReadSource } from '../../../src/notes/read/source.ts';
 
 export type Kind = 'faults' | 'parts' | 'costs' | 'thanks' | 'steps';
 
@@ -18,6 +19,8 @@ export interface Text {
   hand: string;
   /** Statements without a text around them. */
   bank?: boolean;
+  /** Left out for statements without a text. */
+  read?: ReadSource;
   statements: Statement[];
   features: Map<Statement, string[]>;
   labels: Record<Kind, Label[]>;
@@ -37,10 +40,9 @@ function readText(folder: string, labelled: string): Text {
   const name = readdirSync(folder).find((one) => one.startsWith(`${stem}.`) && one !== labelled) ?? '';
   const raw = JSON.parse(readFileSync(join(folder, labelled), 'utf8')) as Record<string, unknown>;
   const features = new Map<Statement, string[]>();
-  const statements = statementsOf(
-    readSource({ name, text: readFileSync(join(folder, name), 'utf8') }),
-    {},
-    (one, found) => features.set(one, [...new Set(found.map((feature) => feature.name))]),
+  const read = readSource({ name, text: readFileSync(join(folder, name), 'utf8') });
+  const statements = statementsOf(read, {}, (one, found) =>
+    features.set(one, [...new Set(found.map((feature) => feature.name))]),
   );
   const list = (kind: Kind): Label[] =>
     ((raw[kind] ?? raw[kind.replace(/s$/, '')] ?? []) as (number | Label)[]).map((one) =>
@@ -49,6 +51,7 @@ function readText(folder: string, labelled: string): Text {
   return {
     name,
     hand: /^[a-z]-/.exec(name)?.[0] ?? 'first hand',
+    read,
     statements,
     features,
     labels: {
