@@ -1,5 +1,5 @@
 /** "17 mm free and it should be 18", "twelve hundredths, and the book wants six to ten": a bare number takes the unit of the figure that it is set against. */
-import { type Candidate, known } from './figure.ts';
+import { type Candidate, known, NONE } from './figure.ts';
 import { headingUnits, type NamedUnit } from './headings.ts';
 import { inFull } from './said.ts';
 import { counts, isAlone, type Standing, standingOf } from './standing.ts';
@@ -10,7 +10,7 @@ import { MONEY } from './unit-words.ts';
 const OWN = /^(?:%|h|min|s|day|week|km|mi|kg|g|hp|W|Ah|mm2|teeth|turn|click|ohm|lb|L\/100km|mpg)$/;
 /** Units that are lent. */
 const LENT =
-  /^(?:mm|cm|um|thou|in|m|ft|V|mV|A|mA|bar|psi|kPa|N|kgf|degC|degF|deg|rpm|km\/h|mph|N m|lbf ft|lbf in|L|mL|cm3|kohm|%|h|min|s|day|week|km|mi|kg|g|hp|W|Ah|mm2|teeth|turn|click|ohm|lb|L\/100km|mpg)$/;
+  /^(?:mm|cm|um|thou|in|m|ft|V|mV|A|mA|bar|psi|kPa|N|kgf|degC|degF|deg|rpm|km\/h|mph|N m|lbf ft|lbf in|L|gal|pt|qt|mL|cm3|kohm|%|h|min|s|day|week|km|mi|kg|g|hp|W|Ah|mm2|teeth|turn|click|ohm|lb|L\/100km|mpg)$/;
 
 interface Source {
   unit: string;
@@ -22,17 +22,20 @@ interface Source {
 interface Manner {
   speech: boolean;
   named: readonly NamedUnit[];
+  /** How many words a line's end counts for: more in lists of short lines than in wrapped text. */
+  lineEnd: number;
 }
 
 export const mannerOf = (tokens: readonly Token[]): Manner => ({
   speech: unstopped(tokens),
   named: headingUnits(tokens),
+  lineEnd: isList(tokens) ? 5 : 2,
 });
 
 export function carryUnits(
   tokens: readonly Token[],
   all: readonly Candidate[],
-  { speech, named }: Manner,
+  { speech, named, lineEnd }: Manner,
 ): void {
   let firstName = 0;
   for (const [i, one] of all.entries()) {
@@ -47,15 +50,31 @@ export function carryUnits(
     while (firstName < named.length && (named[firstName]?.token ?? 0) < one.from - 80) firstName += 1;
     const run = inRun(all, i);
     const standing = run && !counts(tokens, one) ? 'against' : standingOf(tokens, one, speech);
-    if (standing === 'no' || countsAgain(tokens, all, i)) continue;
+    if (standing === 'no') continue;
+    if (countsAgain(tokens, all, i)) {
+      one.unit = NONE;
+      continue;
+    }
     const source =
+      another(tokens, all, i) ??
       justBefore(tokens, all, i) ??
-      nearest(tokens, all, i, standing, run) ??
+      nearest(tokens, all, i, standing, run, lineEnd) ??
       headed(tokens, named, firstName, one, standing) ??
       likeAnywhere(tokens, all, i, standing, run);
     if (!source) continue;
     take(one, source);
   }
+}
+
+/** "35 mm off the rod, then another 5": more of what was measured last. */
+function another(tokens: readonly Token[], all: readonly Candidate[], i: number): Source | undefined {
+  const one = all[i];
+  if (!one || at(tokens, one.from - 1) !== 'another') return undefined;
+  const before = all.slice(Math.max(0, i - 3), i).findLast(known);
+  if (!before || one.from - before.to > 16 || MONEY.has(before.unit) || !LENT.test(before.unit))
+    return undefined;
+  const ratio = one.value / Math.abs(before.value);
+  return ratio < 10 && ratio > 0.02 ? { unit: before.unit, value: before.value } : undefined;
 }
 
 /** "Twenty-one kilos. Twenty-one. Twenty.": a number by itself goes on with what was read just before it. */
@@ -72,6 +91,7 @@ function countsAgain(tokens: readonly Token[], all: readonly Candidate[], i: num
   const [before, one] = [all[i - 1], all[i]];
   if (!before || !one || one.decimal || known(before) || one.from - before.to > 7) return false;
   const between = around(tokens, before.to, one.from);
+  if (before.unit === NONE && /^ (?:or|to|-|–) $/.test(between)) return true;
   return counts(tokens, before)
     ? / (?:be|of|was|want|wants|need|needs) $/.test(between)
     : / out of $/.test(between);
@@ -100,6 +120,17 @@ function settlePair(one: Candidate, beside: number): void {
   one.value = decimals;
   one.digits = inFull(decimals);
   one.decimal = true;
+}
+
+/** Lines of under fourteen words, and few empty ones between: items, not captions. */
+function isList(tokens: readonly Token[]): boolean {
+  let [ends, empty] = [0, 0];
+  for (let i = 0; i < tokens.length; i++) {
+    const gap = tokens[i]?.gap;
+    if (gap === 2) ends += 1;
+    else if (gap === 3) empty += 1;
+  }
+  return ends > 4 && empty < 0.4 * ends && tokens.length < 14 * (ends + empty);
 }
 
 /** Fewer than one stop to thirty words: nobody wrote stops. */
@@ -134,6 +165,7 @@ function nearest(
   i: number,
   standing: Standing,
   run: boolean,
+  lineEnd: number,
 ): Source | undefined {
   const one = all[i];
   if (!one) return undefined;
@@ -145,7 +177,10 @@ function nearest(
     for (let k = i + way, seen = 0; k >= 0 && k < all.length && seen < 14; k += way, seen++) {
       const other = all[k];
       if (!other) break;
-      far += way < 0 ? distance(tokens, other.to, edge) : distance(tokens, edge, other.from) * 1.3;
+      far +=
+        way < 0
+          ? distance(tokens, other.to, edge, lineEnd)
+          : distance(tokens, edge, other.from, lineEnd) * 1.3;
       edge = way < 0 ? other.from : other.to;
       if (far > reach) break;
       const cost = costOf(one, other, standing, far, at(tokens, one.from - 1));
@@ -184,12 +219,12 @@ function costOf(one: Candidate, other: Candidate, standing: Standing, far: numbe
     return Number.POSITIVE_INFINITY;
   let cost = far * (0.7 + unlike);
   if (own) cost *= /^(?:another|or|than|took|takes|nearer|not|stamped)$/.test(before) ? 1 : 3;
-  if (/^(?:N m|lbf ft|lbf in)$/.test(other.unit)) cost *= places > 1 ? 6 : 2.2;
+  if (/^(?:N m|lbf ft|lbf in)$/.test(other.unit)) cost *= places > 1 ? 6 : standing === 'against' ? 1.7 : 2.2;
   if (other.unit === 'in' && one.decimal && !other.decimal && places < 3) cost *= 4;
-  if (/^(?:m|ft)$/.test(other.unit)) cost *= 5;
+  if (/^(?:m|ft)$/.test(other.unit)) cost *= far < 8 ? 1.5 : 5;
   if (other.unit === 'L' && !one.decimal) cost *= 2.5;
   if (one.decimal && other.decimal && places === (other.digits.split('.')[1]?.length ?? 0)) cost *= 0.7;
-  if (other.carried) cost *= 1.15;
+  if (other.carried) cost *= 1.3;
   return cost;
 }
 
@@ -199,13 +234,13 @@ const closest = (one: Candidate, size: number): number => {
 };
 
 /** Distance in words; stops and line ends count for more. */
-function distance(tokens: readonly Token[], from: number, to: number): number {
+function distance(tokens: readonly Token[], from: number, to: number, lineEnd: number): number {
   let far = 0;
   for (let k = from; k <= to && far < 70; k++) {
     const token = tokens[k];
     if (!token) continue;
     if (k < to) far += token.kind === 'sign' ? (/^[.!?;]$/.test(token.text) ? 5 : 0.5) : 1;
-    if (token.gap >= 2) far += token.gap === 3 ? 5 : 2;
+    if (token.gap >= 2) far += token.gap === 3 ? 5 : lineEnd;
   }
   return far;
 }

@@ -48,6 +48,15 @@ const NAMED: ReadonlyMap<string, string> = new Map([
   ['psi', 'psi'],
 ]);
 
+const SAID_ALONE: ReadonlyMap<string, string> = new Map([
+  ['pounds', 'GBP'],
+  ['quid', 'GBP'],
+  ['euros', 'EUR'],
+  ['dollars', 'USD'],
+  ['crowns', 'CZK'],
+  ['yen', 'JPY'],
+]);
+
 export class Tally {
   readonly #seen = new Map<string, number>();
   readonly #fine = { mm: 0, others: 0 };
@@ -76,6 +85,21 @@ export class Tally {
         (at(tokens, i + 1) === 'an' ||
           (tokens[i + 1]?.kind !== 'word' &&
             / (?:clock|speedo|needle|speedometer) /.test(around(tokens, i - 12, i + 8))));
+      if (
+        word === 'km' &&
+        at(tokens, i + 1) === '/' &&
+        at(tokens, i + 2) === 'h' &&
+        tokens[i - 1]?.kind !== 'number'
+      )
+        this.#seen.set('km/h', Math.max(1, this.#seen.get('km/h') ?? 0));
+      // "Pounds?" "Pounds."
+      const sum = SAID_ALONE.get(word);
+      if (
+        sum &&
+        /^[.?!]$/.test(at(tokens, i + 1)) &&
+        (/^[.?!]?$/.test(at(tokens, i - 1)) || (tokens[i]?.gap ?? 3) >= 2)
+      )
+        this.#seen.set(sum, (this.#seen.get(sum) ?? 0) + 1);
       const unit = NAMED.get(word) ?? (spoken ? (word === 'miles' ? 'mph' : 'km/h') : undefined);
       if (unit && tokens[i - 1]?.kind !== 'number')
         this.#seen.set(unit, Math.max(1, this.#seen.get(unit) ?? 0));

@@ -135,6 +135,8 @@ export function countsOrNames(tokens: readonly Token[], read: Reading): boolean 
   if (before === 'm' || before === '#' || before === '№') return true;
   if (Number.isInteger(read.value) && isNaming(tokens, read.from, read.value)) return true;
   if (after === "o'clock" || /^(?:am|pm)$/.test(after)) return true;
+  if (read.pair?.oh && / (?:bearing|bearings|bearing's) /.test(around(tokens, read.from - 6, read.to + 3)))
+    return true;
   if (isHour(tokens, read) || isHeadingNumber(tokens, read.from)) return true;
   // "6x 8.5 mm"
   if (/^(?:x|×)$/.test(after) && joins(tokens, read.to) && !joins(tokens, read.to + 1)) return true;
@@ -142,7 +144,7 @@ export function countsOrNames(tokens: readonly Token[], read: Reading): boolean 
   if (!read.decimal && !read.fraction && !read.about) {
     if (
       /^an?$/.test(before) &&
-      !/ fuse /.test(around(tokens, read.from - 7, read.from)) &&
+      !/ (?:fuse|amp|amps) /.test(around(tokens, read.from - 7, read.from)) &&
       /^(?:|[.,;)!?]|and|or|it|it's|so|on|for|to|i|that|which|but|in|not)$/.test(after) &&
       read.value < 100
     )

@@ -38,6 +38,7 @@ function unitOf(
   // "three turns in, then a half back"
   if (
     (part === 2 || part === 4) &&
+    one.value < 4 &&
     before?.unit === 'turn' &&
     one.from - before.to < 12 &&
     /^(?:back|more|out|in|again|further|forrard|forward|forwards|on|clockwise|anticlockwise|either|richer|weaker|leaner|,|\.)?$/.test(

@@ -25,7 +25,8 @@ const WORTH: Readonly<Record<string, readonly (readonly [unit: string, times: nu
   'N m': [['lbf ft', 1 / 1.35582]],
 };
 
-const SAYS_SAME = / (?:that's|thats|that|is|it's|or|so|call|which|=|\(|in|,|\.) /;
+const SAYS_SAME = / (?:that's|thats|that is|or|so|call it|which is|=|\() /;
+const IN_OTHER_MONEY = / in (?:the )?(?:new|old|english|metric|proper|real|modern) (?:money|units|measure) /;
 const PARTS_THEM =
   / (?:lost|losing|loss|lose|difference|different|less|more|too|short|over|apart|gone|remaining|missing|left|between|so|under) /;
 const DIFFERING =
@@ -51,7 +52,9 @@ function converted(tokens: readonly Token[], all: readonly Candidate[], i: numbe
   for (const other of [all[i - 1], all[i + 1]]) {
     if (!one || !other || !known(other) || one.value < 1) continue;
     const [from, to] = other.to <= one.from ? [other.to, one.from] : [one.to, other.from];
-    if (to - from > 5 || !SAYS_SAME.test(around(tokens, from, to))) continue;
+    if (to - from > 5) continue;
+    if (!SAYS_SAME.test(around(tokens, from, to)) && !IN_OTHER_MONEY.test(around(tokens, one.to, one.to + 5)))
+      continue;
     for (const [unit, times] of WORTH[other.unit] ?? [])
       if (Math.abs(one.value / (other.value * times) - 1) < 0.025) return unit;
     const celsius = (other.value - 32) / 1.8;

@@ -1,7 +1,7 @@
 /** "7.9 / 7.9 / 7.7 mm", "five to ten hundredths", "between fifty and sixty km/h": a unit said once, at the end of a row. */
 import { type Candidate, known, NONE } from './figure.ts';
 import { inFull } from './said.ts';
-import { counts } from './standing.ts';
+import { counts, isAlone } from './standing.ts';
 import { at, joins, type Token } from './tokens.ts';
 import { MONEY } from './unit-words.ts';
 
@@ -67,7 +67,7 @@ export function shareForward(tokens: readonly Token[], all: readonly Candidate[]
       b.unit !== '' ||
       !known(a) ||
       b.from - a.to > 3 ||
-      (b.from === a.to && a.unit !== 'h') ||
+      (b.from === a.to && a.unit !== 'h' && a.unit !== 'ft') ||
       (tokens[b.from]?.gap ?? 3) > 1
     )
       continue;
@@ -96,14 +96,23 @@ export function shareForward(tokens: readonly Token[], all: readonly Candidate[]
       (words === 'and' || words === '') &&
       b.value % 5 === 0 &&
       !counts(tokens, b);
+    // "three foot six"
+    const inches =
+      a.unit === 'ft' && Number.isInteger(a.value) && words === '' && b.value < 12 && !counts(tokens, b);
     const tolerance = /^(?:±|\+ \/ -|\+ -|plus (?:or )?minus)$/.test(words) && b.value < a.value;
     const outOf = /(?:^| )out of$/.test(words) && a.unit === 'teeth';
+    const perhaps =
+      /^(?:,? ?(?:or )?(?:maybe|perhaps|nearly|possibly)|or)$/.test(words) &&
+      alike(a, b, 3) &&
+      !counts(tokens, b) &&
+      a.unit !== 'ratio' &&
+      !MONEY.has(a.unit);
     const instead =
       /^(?:now )?(?:instead of|rather than|down from|up from|and not)$/.test(words) &&
       alike(a, b, 10) &&
       !counts(tokens, b);
-    if (!size && !sum && !tolerance && !minutes && !instead && !outOf) continue;
-    b.unit = minutes ? 'min' : a.unit;
+    if (!size && !sum && !tolerance && !minutes && !inches && !perhaps && !instead && !outOf) continue;
+    b.unit = minutes ? 'min' : inches ? 'in' : a.unit;
     b.shared = true;
     b.carried = true;
   }
@@ -116,11 +125,22 @@ export function shareAlong(tokens: readonly Token[], all: readonly Candidate[]):
     if (!a || !b || b.from - a.to !== 1 || (tokens[b.from]?.gap ?? 3) > 1) continue;
     const between = at(tokens, a.to);
     const pair =
-      /^(?:to|or|-|–|\/|vs|v)$/.test(between) || (between === 'and' && at(tokens, a.from - 1) === 'between');
+      /^(?:to|or|-|–|\/|vs|v)$/.test(between) ||
+      (between === 'and' && (at(tokens, a.from - 1) === 'between' || isAlone(tokens, a))) ||
+      (between === ',' && !a.word && !b.word);
     if (!pair || counts(tokens, b)) continue;
     const [from, to] =
       a.carried && known(a) && b.unit === '' ? [a, b] : b.carried && known(b) && a.unit === '' ? [b, a] : [];
-    if (!from || !to || to.fraction || !alike(to, { ...from, part: 1 }, 8) || MONEY.has(from.unit)) continue;
+    if (!from || !to || to.fraction || MONEY.has(from.unit)) continue;
+    // "two to five", where five are hundredths
+    const part =
+      from.part !== undefined && from.part >= 10 && from.value < 1 && to.value >= 1 ? from.part : 1;
+    if (!alike({ ...to, value: to.value / part }, { ...from, part: 1 }, 8)) continue;
+    if (part > 1) {
+      to.value /= part;
+      to.digits = inFull(to.value);
+      to.part = part;
+    }
     to.unit = from.unit;
     to.shared = to.carried = true;
   }

@@ -1,7 +1,7 @@
 /** A number said in words, or in digits and words together: "three point four", "two and a quarter", "1 and a half", "3 point 5". */
 import { decimalsAt } from './decimal-words.ts';
 import type { Reading } from './figure.ts';
-import { partNameAt } from './part-names.ts';
+import { type Part, partNameAt } from './part-names.ts';
 import { andPartAt, onePartAt, partsAfter } from './part-words.ts';
 import { at, joins, next, type Token } from './tokens.ts';
 import { type Count, countAt, pairAfter } from './whole-words.ts';
@@ -23,17 +23,21 @@ export function saidAt(tokens: readonly Token[], i: number): Reading | undefined
     return point ? whole(i, point.to, `0.${point.digits}`) : undefined;
   }
   const one = onePartAt(tokens, i);
-  if (one)
+  if (one) {
+    // "half a tenth"
+    const of = one.size < 8 ? finePartAt(tokens, one.to) : undefined;
+    const size = one.size * (of?.size ?? 1);
     return {
       from: i,
-      to: one.to,
-      value: 1 / one.size,
-      digits: inFull(1 / one.size),
+      to: of?.to ?? one.to,
+      value: 1 / size,
+      digits: inFull(1 / size),
       word: true,
       decimal: false,
       fraction: true,
-      part: one.size,
+      part: of?.size ?? one.size,
     };
+  }
   const count = countAt(tokens, i);
   return count && grown(tokens, { ...whole(i, count.to, String(count.value)), decimal: false }, count);
 }
@@ -66,10 +70,27 @@ function pointFirst(tokens: readonly Token[], i: number): Reading | undefined {
   return found ? whole(i, found.to, `0.${found.digits}`) : undefined;
 }
 
+function finePartAt(tokens: readonly Token[], i: number): Part | undefined {
+  const k = at(tokens, i) === 'of' ? i + 1 : i;
+  const part = at(tokens, k) === 'a' ? partNameAt(tokens, k + 1) : undefined;
+  return part && part.size >= 10 ? part : undefined;
+}
+
 function coupleAt(tokens: readonly Token[], i: number): Reading | undefined {
   const k = at(tokens, i) === 'a' ? i + 1 : i;
   if (at(tokens, k) !== 'couple') return undefined;
-  return { ...whole(i, at(tokens, k + 1) === 'of' ? k + 2 : k + 1, '2'), about: true };
+  const to = at(tokens, k + 1) === 'of' ? k + 2 : k + 1;
+  // "a couple of tenths"
+  const part = partNameAt(tokens, to);
+  if (part && part.size >= 10)
+    return {
+      ...whole(i, part.to, inFull(2 / part.size)),
+      decimal: false,
+      about: true,
+      fraction: true,
+      part: part.size,
+    };
+  return { ...whole(i, to, '2'), about: true };
 }
 
 /** Decimals, parts and tails behind a whole number. */

@@ -1,5 +1,6 @@
 /** How a bare number stands among its words: set against a figure, read off something, or only counting. */
 import type { Candidate } from './figure.ts';
+import { isNumberName } from './number-names.ts';
 import { around, at, joins, type Token } from './tokens.ts';
 
 const words = (list: string): ReadonlySet<string> => new Set(list.split(' '));
@@ -8,7 +9,7 @@ export type Standing = 'no' | 'weak' | 'reads' | 'against';
 
 /** Words that a reading stands behind. */
 const READS = words(
-  `is was are were be been being reads read reading says say said wants want wanted wanting limit limits min max minimum maximum get gets got getting find found measures measure measured measuring show shows showed showing had have has having make makes made give gives gave given go goes went going from to than between and or at now then call down up under over nearly allows allow allowed comes come came new old left right top bottom middle centre center front rear back inside outside inner outer out fronts rears side lead leading trail trailing other inlet exhaust nearside offside near reckon reckons reckoned only just like until till after before exactly need needs needed not no took takes ought standard nominal original started start worn settled held holds drops drop dropped fell rose climbed risen left-hand right-hand one two three four five six second third first reach reached spec specification book figure tolerance supposed another by perhaps possibly off past towards through set sat sits stood stands settles ran runs ended stayed stays feeler bore of every against moves moved does did used btm bot instead good cut cutting`,
+  `is was are were be been being reads read reading says say said wants want wanted wanting limit limits min max minimum maximum get gets got getting find found measures measure measured measuring show shows showed showing had have has having make makes made give gives gave given go goes went going from to than between and or at now then call down up under over nearly allows allow allowed comes come came new old left right top bottom middle centre center front rear back inside outside inner outer out fronts rears side lead leading trail trailing other inlet exhaust nearside offside near reckon reckons reckoned only just like until till after before exactly need needs needed not no took takes ought standard nominal original started start worn settled held holds drops drop dropped fell rose climbed risen left-hand right-hand one two three four five six second third first reach reached spec specification book figure tolerance supposed another by perhaps possibly off past towards through set sat sits stood stands settles ran runs ended stayed stays feeler bore of every against moves moved does did used btm bot instead good cut cutting drained used`,
 );
 /** The strongest of them: what follows is set against a figure. */
 const AGAINST = words(
@@ -20,11 +21,11 @@ const LOOSE = words(
 );
 /** What may follow a figure that carries no unit of its own. */
 const MAY_FOLLOW = words(
-  `. , ; : ! ? ) | / – — + & ( - inside outside and or at on in so but to when with without nothing is was the cold hot warm front rear left right too all indicated now then before after by which it if i that that's this for as there here from than where while because since until till each either both every again dead new old max min maximum minimum limit not no yes who what we you he she they it's i'm i've i'd there's he's we've they're ish plus less instead rather only just exactly though still even across along down up off out over under near nearly about side goes says reads wants would should could will can may must top middle bottom centre inner outer book has had have were are be went afterwards back today yesterday tonight overnight per also okay ok won't doesn't wouldn't didn't btm bot lh rh ns os frt free measured nominal standard total unloaded loaded fully engine idling leading trailing lead trail long wide deep thick high tall apart odd real flat fine good perfect spot bang low short between through same my his her our your their a an one uh um er`,
+  `. , ; : ! ? ) | / – — + & ( - inside outside and or at on in so but to when with without nothing is was the cold hot warm front rear left right too all indicated now then before after by which it if i that that's this for as there here from than where while because since until till each either both every again dead new old max min maximum minimum limit not no yes who what we you he she they it's i'm i've i'd there's he's we've they're ish plus less instead rather only just exactly though still even across along down up off out over under near nearly about side goes says reads wants would should could will can may must top middle bottom centre inner outer book has had have were are be went afterwards back today yesterday tonight overnight per also okay ok won't doesn't wouldn't didn't btm bot lh rh ns os frt f r l free measured nominal standard total unloaded loaded fully engine idling leading trailing lead trail long wide deep thick high tall apart odd real flat fine good perfect spot bang low short between through same my his her our your their a an one uh um er`,
 );
 /** Readings do not count nouns: "four bolts", "ten strokes". */
 const COUNTS = words(
-  `of times bolt screw nut strand stud plate pair click day week month year people mile seat wire pull kick coat drop link seal spring gear hole way end bit piece hundred thousand more o'clock am pm stroke speed wheel wheeled legged pot cylinder pin post start sided spanner socket weight grade core ply stage spoke hex jaw lobe feet men children teeth threads thread inch person thing time side hand leaf pack washer ball roller fin fins tin box bag`,
+  `of times bolt screw nut strand stud plate pair click day week month year people mile seat wire pull kick coat drop link seal spring gear hole way end bit piece hundred thousand more o'clock am pm stroke speed wheel wheeled legged pot cylinder pin start sided spanner socket weight grade core ply stage spoke hex jaw lobe feet men children teeth threads thread inch person thing time side hand leaf pack washer ball roller fin fins tin box bag`,
 );
 /** What a small number, which mostly counts, is set against a figure by. */
 const STRICT = words(
@@ -38,7 +39,7 @@ const PLURAL_BUT_NO_NOUN = words(
 /** Whether a noun behind the number is counted by it. */
 export function counts(tokens: readonly Token[], one: Candidate): boolean {
   const next = tokens[one.to];
-  if (!next || next.gap > (one.word ? 2 : 1)) return false;
+  if (!next || next.gap > (one.word && !one.decimal ? 2 : 1)) return false;
   const after = next.text;
   if (COUNTS.has(after) || (after.length > 3 && COUNTS.has(after.replace(/e?s$/, ''))))
     return !(after === 'of' && one.decimal);
@@ -79,6 +80,10 @@ function isSetAgainst(tokens: readonly Token[], one: Candidate): boolean {
   const behind = around(tokens, one.to, one.to + 3);
   if (/ (?:put in|poured in|took out|drained|left) $/.test(around(tokens, one.from - 2, one.from)))
     return /^ (?:[,.;!?]|and|so) /.test(behind);
+  const lead = around(tokens, one.from - 4, one.from);
+  if (/ (?:on|at|in) the (?:other|far|opposite) (?:side |end |one )?$/.test(lead))
+    return one.value > 4 || one.decimal;
+  if (/ and $/.test(lead) && /^ back /.test(behind)) return one.value > 4;
   if (/^ (?:is|are) (?:allowed|the limit|permitted|right|correct) /.test(behind)) return true;
   if (/^ (?:or so|near as|near enough|as near as) /.test(behind)) return one.value > 4 || one.decimal;
   if (/^ (?:on|at|in|for|to) the (?:other|right|left|second|rear|back|front|nearside|offside) /.test(behind))
@@ -100,6 +105,7 @@ export function isAlone(tokens: readonly Token[], one: Candidate): boolean {
     !next ||
     next.gap >= 2 ||
     /^[.!?]$/.test(next.text) ||
+    (next.text === 'and' && isNumberName(at(tokens, one.to + 1))) ||
     (next.text === ',' && /^(?:so|and|but)$/.test(at(tokens, one.to + 1)));
   if (
     !begins ||
@@ -111,6 +117,8 @@ export function isAlone(tokens: readonly Token[], one: Candidate): boolean {
   // The number of an item in a list
   return one.word || one.decimal || !(next?.text === '.' && (first?.gap ?? 3) >= 2);
 }
+
+const bare = (word: string): string => word.replace(/(?<=limit|book|spec|standard)['’]s$/, '');
 
 /** In running speech without stops anything may follow a reading, so `speech` asks less of what follows. */
 export function standingOf(tokens: readonly Token[], one: Candidate, speech: boolean): Standing {
@@ -153,7 +161,7 @@ export function standingOf(tokens: readonly Token[], one: Candidate, speech: boo
   const small = one.word && one.value <= 4 && !one.fraction && !one.pair;
   if (small)
     return STRICT.has(
-      ABOUT.test(at(tokens, one.from - 1)) ? at(tokens, one.from - 2) : at(tokens, one.from - 1),
+      bare(ABOUT.test(at(tokens, one.from - 1)) ? at(tokens, one.from - 2) : at(tokens, one.from - 1)),
     ) &&
       follows &&
       (!/^(?:a|an|the|one|of|and|to)$/.test(after) || at(tokens, one.from - 1) === 'between')

@@ -13,7 +13,9 @@ const AFTER =
 const PAYING =
   / (?:paid|pay|cost|costs|costing|price|priced|bought|buy|buying|post|postage|posted|charged|charge|bill|spent|spend|sold|selling|freight|carriage|delivered|delivery|total|shipping|cheap|ordered|order|ea|apiece|customs|duty|fee|refund|receipt|invoice|budget|money|worth|owe|owes|change|shop|stall|ironmonger|counter|@) /;
 const MEASURE =
-  / (?:mm|gauge|micrometer|mike|caliper|calliper|vernier|bore|clearance|play|gap|volts|thread|measures|measured|reads|torque|limit|diameter|pressure|bar|o'clock|half past|clock|evening|morning|wide|long|thick|left|right|top|bottom|idle|gravity|hydrometer|oversize|bored|barrel|says|wants) /;
+  / (?:mm|gauge|micrometer|mike|caliper|calliper|vernier|bore|clearance|play|gap|volts|thread|measures|measured|reads|torque|limit|diameter|pressure|bar|o'clock|half past|clock|evening|morning|wide|long|thick|gravity|hydrometer|oversize|bored|barrel|points|gaps|shim|piston|should) /;
+/** Where a reading is taken: an item told by one of these is no thing bought, unless it is paid for. */
+const TAKEN_AT = / (?:left|right|top|bottom|idle|says|wants|middle|centre) /;
 const FREIGHT =
   /^(?:post|postage|freight|carriage|carr|delivery|shipping|duty|customs|airmail|courier|handling|crate|crating|packing)$/;
 const EACH = /^(?:each|ea|apiece)$/;
@@ -119,7 +121,8 @@ function isSum(
     endsItem(after)
   )
     return !MEASURE.test(near);
-  if (written && CLOCK.test(before) && !each && !FREIGHT.test(after) && isTime(one)) return false;
+  const priced = before === 'at' && beside !== undefined && beside.from - one.to < 5 && beside.from > one.to;
+  if (written && !priced && CLOCK.test(before) && !each && !FREIGHT.test(after) && isTime(one)) return false;
   if (before === '@' && (written || beside !== undefined || paying)) return true;
   if (each && written && (beside !== undefined || leaning.money !== '')) return true;
   if (isBargained(tokens, all, i)) return true;
@@ -134,9 +137,19 @@ function isSum(
   const measured = MEASURE.test(around(tokens, one.from - 6, one.to + 5));
   // "the paper says 0.05 to 0.10"
   const ranged = /^(?:to|or|-|–)$/.test(before) && tokens[one.from - 2]?.kind === 'number';
-  if (written && !ranged && (beside !== undefined || named || leaning.prices) && endsItem(after))
-    if (!MEASURE.test(item(tokens, one)) && !likeMeasure(all, i)) return true;
-  if (measured) return false;
+  if (
+    written &&
+    !ranged &&
+    (beside !== undefined || named || (leaning.prices && one.value >= 1)) &&
+    endsItem(after)
+  )
+    if (
+      !MEASURE.test(item(tokens, one)) &&
+      (paying || !TAKEN_AT.test(item(tokens, one))) &&
+      !likeMeasure(all, i)
+    )
+      return true;
+  if (measured || (written && likeMeasure(all, i))) return false;
   const posted =
     FREIGHT.test(after) ||
     (beside !== undefined &&
@@ -212,8 +225,13 @@ function likeMeasure(all: readonly Candidate[], i: number): boolean {
     return places(other) === 2 && Math.abs(Math.log(one.value / Math.abs(other.value))) < 0.03;
   });
   if (like.length > 0 && like.every(({ unit }) => !MONEY.has(unit))) return true;
-  return [all[i - 1], all[i + 1]].some((other) => {
-    if (!one || !other || !known(other) || places(other) !== 2 || MONEY.has(other.unit)) return false;
+  const next = all[i + 1];
+  // "0.35, should be 0.4"
+  if (one && next?.unit === '' && next.decimal && places(next) !== 2 && next.from - one.to < 6) return true;
+  const before = all.slice(Math.max(0, i - 3), i).findLast(known);
+  const behind = all.slice(i + 1, i + 4).find(known);
+  return [before, behind].some((other) => {
+    if (!one || !other || places(other) !== 2 || MONEY.has(other.unit)) return false;
     const far = Math.min(Math.abs(one.from - other.to), Math.abs(other.from - one.to));
     return far < 12 && Math.abs(Math.log(one.value / Math.abs(other.value))) < 0.5;
   });

@@ -20,7 +20,7 @@ const MEASURING =
 const TOPICS: readonly Topic[] = [
   {
     words:
-      / (?:idle|idles|idling|tick over|ticks over|ticked over|ticking over|tickover|ticks|revs|revving|rev|tacho|rev counter|r p m|screams|redline|slow running) /,
+      / (?:idle|idles|idling|tick over|ticks over|ticked over|ticking over|tickover|ticks|revs|revving|rev|tacho|rev counter|r p m|screams|redline|slow running|runs at|running at) /,
     reach: 16,
     close: true,
     unit: (one) => (whole(one) && between(one, 300, 9000) && one.value % 10 === 0 ? 'rpm' : ''),
@@ -33,7 +33,7 @@ const TOPICS: readonly Topic[] = [
     unit: (one) => (one.decimal && between(one, 3, 16) ? 'V' : ''),
   },
   {
-    words: / (?:fuse|fuses) /,
+    words: / (?:fuse|fuses|amp) /,
     reach: 7,
     close: true,
     unit: (one, { amps }) => (amps && /^(?:3|5|8|10|15|16|20|25|30)$/.test(String(one.value)) ? 'A' : ''),
@@ -73,7 +73,7 @@ const TOPICS: readonly Topic[] = [
   },
   {
     words:
-      / (?:thermometer|temperature|temperature's|temperatures|temp|oven|header|coolant|thermostat|stat) /,
+      / (?:water at|water's at|water is at|water was at|water now at|water up to|water went to|water got to|thermometer|temperature|temperature's|temperatures|temp|oven|header|coolant|thermostat|stat) /,
     reach: 14,
     close: true,
     unit: (one, { heat }) => (whole(one) && between(one, 15, 250) ? heat : ''),
@@ -194,7 +194,7 @@ function bareUnit(tokens: readonly Token[], one: Candidate, leaning: Leaning, cl
 const ACROSS =
   /^(?:long|wide|thick|deep|tall|high|across|apart|outside|inside|diameter|dia|bore|proud|below|feeler|od|id|o\/d|i\/d)$/;
 const LENGTH =
-  /^(?:gap|gaps|diag|diags|diagonal|diagonals|span|centres|play|travel|clearance|sag|stroke|bore|diameter|width|length|height|depth|thickness|lift|float|wear|step|protrusion|stickout|squish|bore's|gap's|spot|dent|pit|lip|bow|warp|hollow|ridge|feeler)$/;
+  /^(?:measures|measured|measuring|gap|gaps|diag|diags|diagonal|diagonals|span|centres|play|travel|clearance|sag|stroke|bore|diameter|width|length|height|depth|thickness|lift|float|wear|step|protrusion|stickout|squish|bore's|gap's|spot|dent|pit|lip|bow|warp|hollow|ridge|feeler)$/;
 
 /** "240 long", "the gap is five": a length is said beside it. */
 function lengthBeside(tokens: readonly Token[], one: Candidate): boolean {
@@ -236,13 +236,26 @@ function speedOf(tokens: readonly Token[], one: Candidate, driven: boolean): boo
   const behind = around(tokens, one.to, one.to + 3);
   const before = around(tokens, one.from - 3, one.from);
   if (!DRIVING.test(around(tokens, one.from - 22, one.to + 14))) return false;
+  if (
+    / (?:water|water's|temperature|temp|thermometer|coolant|oil) /.test(
+      around(tokens, one.from - 7, one.from),
+    )
+  )
+    return false;
+  if (
+    driven &&
+    / (?:stops|stop|stopped|stopping|braked|braking|brakes|pulled up|pulls up) from (?:about |nearly )?$/.test(
+      before,
+    )
+  )
+    return true;
   if (GOES_BEHIND.test(behind)) return true;
   if (counted(tokens, one) || counts(tokens, one)) return false;
   if (
     driven &&
     one.value >= 13 &&
     AT_SPEED.test(before) &&
-    !OTHERWISE.test(around(tokens, one.from - 16, one.to + 14)) &&
+    !OTHERWISE.test(around(tokens, one.from - 16, one.to + 6)) &&
     !/^ (?:past|to|o'clock|per|percent) /.test(behind)
   )
     return true;

@@ -190,6 +190,8 @@ function fits(tokens: readonly Token[], i: number, to: number, form: Form, read:
   if (word === 'stone') return !/^(?:cold|guard|hone|dead|wheel|chip|chips|grit|and)$/.test(after);
   if (word === 'horse' || word === 'horses') return !/^(?:drawn|box|hair)$/.test(after);
   if (word === 'mill') return !/^(?:bit|file|cutter)$/.test(after);
+  if (/^(?:before|after)$/.test(form.words.at(-1) ?? '') && form.unit === 'deg')
+    return /^(?:|top|bottom|tdc|bdc|dead|the|it|that|b|t|a)$/.test(after);
   if (/^(?:feet|foot)$/.test(word))
     return (
       !/^(?:pump|brake|pedal|operated|rest|well|board)/.test(after) &&

@@ -93,7 +93,7 @@ export const UNIT_WORDS: Readonly<Record<string, string>> = {
   W: 'watt~, #!W, =w',
   kW: 'kw, kilowatt~',
   ohm: 'ohm~, ω, ω, Ω',
-  kohm: '=k, kohm~, kω, kω, k ohm~, kilohm~, kilo ohm~, kiloohm~',
+  kohm: '#k, kohm~, kω, kω, k ohm~, kilohm~, kilo ohm~, kiloohm~',
   Mohm: 'megohm~, mohm, meg ohm~, mega ohm~, megaohm~',
   uF: 'µf, μf, #uf, #mfd, microfarad~, micro farad~',
   nF: '#nf, nanofarad~',
