@@ -104,7 +104,8 @@ export function statementsOf(
   for (const { block, pieces } of inBlocks(read)) {
     const first = pieces[0]?.clause;
     if (!first) continue;
-    if (first.kind === 'heading') section = first.text.toLowerCase();
+    if (first.kind === 'heading' || (pieces.length === 1 && standsLikeHeading(first)))
+      section = first.text.toLowerCase();
     for (const { clause, words } of pieces) {
       const own: Statement['figures'] = [];
       for (; next < figures.length && (figures[next]?.start ?? 0) < clause.end; next++) {
@@ -157,6 +158,10 @@ export function statementsOf(
   }
   return out;
 }
+
+/** "Still to find" on a line of its own, over a list. */
+const standsLikeHeading = ({ kind, opens, text }: Clause): boolean =>
+  kind === 'prose' && opens && !/[.!?,\d]/.test(text) && text.split(' ').length <= 5;
 
 type Piece = ReturnType<typeof clausesOf> extends Generator<infer One> ? One : never;
 

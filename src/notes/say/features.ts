@@ -136,7 +136,9 @@ export function featuresOf(
   }
   out.push({ name: `[kind ${about.kind}]` });
   if (about.section)
-    for (const name of SECTIONS) if (name[1].test(about.section)) out.push({ name: name[0] });
+    for (const [name, words] of SECTIONS)
+      if (words.test(about.section))
+        out.push({ name: `[${name}]` }, { name: `[${name}, ${about.kind}${wrong ? ', wrong' : ''}]` });
   const seen = new Set<string>();
   let before = '^';
   for (const [at, word] of words.entries()) {
@@ -175,12 +177,13 @@ function beyond(figures: readonly Figure[]): boolean {
   );
 }
 
-/** What a heading over a statement says of it. */
+/** What a heading over a statement, or a line that stands like one, says of it. */
 const SECTIONS: readonly (readonly [string, RegExp])[] = [
-  ['[under buying]', /want|buy|shop|need|bought|order|parcel|parts|arriv|came|post|list/],
-  ['[under money]', /cost|money|spent|paid|bill|total|price/],
-  ['[under thanks]', /thank|people|help|who/],
-  ['[under faults]', /fault|wrong|found|broken|trouble|problem|snag|worry|bad/],
-  ['[under not bought]', /not bought|looked at|left|turned down/],
-  ['[under next]', /next|to do|later|left over|still/],
+  ['under wanted', /want|need|looking|still|to (?:get|find|buy|order)|missing|wish/],
+  ['under buying', /buy|shop|bought|order|parcel|parts|arriv|came|post|list|sent for/],
+  ['under money', /cost|money|spent|paid|bill|total|price|sums|£|€/],
+  ['under thanks', /thank|people|help|who/],
+  ['under faults', /fault|wrong|found|broken|trouble|problem|snag|worry|bad/],
+  ['under not bought', /not bought|looked at|left|turned down|offers?|asked/],
+  ['under next', /next|to do|later|left over|open|tomorrow/],
 ];
