@@ -106,7 +106,13 @@ export function withArticle(
   };
 }
 
-const COIN: Readonly<Record<string, string>> = { euro: 'EUR', pound: 'GBP', quid: 'GBP', dollar: 'USD' };
+const COIN: Readonly<Record<string, string>> = {
+  euro: 'EUR',
+  pound: 'GBP',
+  quid: 'GBP',
+  dollar: 'USD',
+  buck: 'USD',
+};
 
 /** "a euro fifty", "pound twenty". */
 export function oneAndCoins(tokens: readonly Token[], i: number): Candidate | undefined {

@@ -5,7 +5,7 @@ import { around, at, joins, type Token } from './tokens.ts';
 import { MONEY } from './unit-words.ts';
 
 const DEALS =
-  / (?:(?:gave|paid|offered|gives|pay) (?:him|her|them|you|me)|took|takes|take|said|says|say|offered|asked|shook on|shook hands on|settled on|settled for|agreed on|agreed|let it go for|went for|go for|got it for|got them for|had it for|have it for|made it|call it|down to|came to|came down to|fee to|rest to|a pair for|one for|them for|it for|the lot for|both for|mine for|sent|not|instead of|of the|out of the) $/;
+  / (?:(?:gave|paid|offered|gives|pay) (?:him|her|them|you|me)|took|takes|take|said|says|say|offered|asked|shook on|shook hands on|settled on|settled for|agreed on|agreed|let it go for|went for|go for|got it for|got them for|had it for|have it for|made it|call it|down to|came to|came down to|fee to|rest to|another for|a pair for|one for|them for|it for|the lot for|both for|mine for|sent|not|instead of|of the|out of the) $/;
 const REACH = 18;
 
 export function isBargained(tokens: readonly Token[], all: readonly Candidate[], i: number): boolean {

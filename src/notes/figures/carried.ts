@@ -91,7 +91,7 @@ function countsAgain(tokens: readonly Token[], all: readonly Candidate[], i: num
   const [before, one] = [all[i - 1], all[i]];
   if (!before || !one || one.decimal || known(before) || one.from - before.to > 7) return false;
   const between = around(tokens, before.to, one.from);
-  if (before.unit === NONE && /^ (?:or|to|-|–) $/.test(between)) return true;
+  if (before.unit === NONE && /^ (?:or|to|-|–) $| (?:had|instead of|fitted) $/.test(between)) return true;
   return counts(tokens, before)
     ? / (?:be|of|was|want|wants|need|needs) $/.test(between)
     : / out of $/.test(between);
@@ -218,11 +218,17 @@ function costOf(one: Candidate, other: Candidate, standing: Standing, far: numbe
   if (one.decimal && /^(?:rpm|teeth|psi|km\/h|mph)$/.test(other.unit) && places > 1)
     return Number.POSITIVE_INFINITY;
   let cost = far * (0.7 + unlike);
-  if (own) cost *= /^(?:another|or|than|took|takes|nearer|not|stamped)$/.test(before) ? 1 : 3;
+  if (own)
+    cost *= /^(?:another|or|than|took|takes|nearer|not|stamped)$/.test(before)
+      ? 1
+      : far < 9 && standing === 'against'
+        ? 2
+        : 3;
   if (/^(?:N m|lbf ft|lbf in)$/.test(other.unit)) cost *= places > 1 ? 6 : standing === 'against' ? 1.7 : 2.2;
   if (other.unit === 'in' && one.decimal && !other.decimal && places < 3) cost *= 4;
   if (/^(?:m|ft)$/.test(other.unit)) cost *= far < 8 ? 1.5 : 5;
   if (other.unit === 'L' && !one.decimal) cost *= 2.5;
+  if (other.unit === 'cm') cost *= 1.3;
   if (one.decimal && other.decimal && places === (other.digits.split('.')[1]?.length ?? 0)) cost *= 0.7;
   if (other.carried) cost *= 1.3;
   return cost;

@@ -7,7 +7,7 @@ import { at, joins, type Token } from './tokens.ts';
 import { MONEY } from './unit-words.ts';
 
 const HEAD =
-  /^(?:spend|spent|cost|costs|paid|bill|bills|money|damage|receipts|expenses|outlay|budget|accounts|prices|score|tally|reckoning|bought|shopping|sums)$/;
+  /^(?:spend|spent|cost|costs|paid|bill|bills|money|damage|receipts|expenses|outlay|budget|accounts|prices|score|tally|reckoning|bought|shopping|sums?|totals?)$/;
 const TIMES: Readonly<Record<string, string>> = { hours: 'h', hrs: 'h', minutes: 'min', mins: 'min' };
 
 export function settleLists(tokens: readonly Token[], all: readonly Candidate[], leaning: Leaning): void {
@@ -16,6 +16,13 @@ export function settleLists(tokens: readonly Token[], all: readonly Candidate[],
   for (const [i, one] of all.entries()) {
     for (; scanned < one.from; scanned++) {
       if ((tokens[scanned]?.gap ?? 0) >= 2 || scanned === 0) head = headAt(tokens, scanned);
+    }
+    // "hrs 6.5"
+    const hours =
+      one.unit === '' && (tokens[one.from - 1]?.gap ?? 0) >= 2 ? TIMES[at(tokens, one.from - 1)] : undefined;
+    if (hours && (tokens[one.to]?.gap ?? 3) >= 2) {
+      one.unit = hours;
+      continue;
     }
     if (!head || one.from < head.to || one.unit !== '' || one.value <= 0 || counts(tokens, one)) continue;
     const after = joins(tokens, one.to, 1) ? at(tokens, one.to) : '';

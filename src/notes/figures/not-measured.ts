@@ -1,5 +1,6 @@
 /** Numbers that name, date or count: they measure nothing, whatever stands behind them. */
 import type { Reading } from './figure.ts';
+import { isNumberName } from './number-names.ts';
 import { around, at, joins, type Token } from './tokens.ts';
 
 const MONTH =
@@ -137,6 +138,15 @@ export function countsOrNames(tokens: readonly Token[], read: Reading): boolean 
   if (after === "o'clock" || /^(?:am|pm)$/.test(after)) return true;
   if (read.pair?.oh && / (?:bearing|bearings|bearing's) /.test(around(tokens, read.from - 6, read.to + 3)))
     return true;
+  // "2 at 10 thou and one of 5"
+  if (
+    after === 'at' &&
+    Number.isInteger(read.value) &&
+    read.value <= 12 &&
+    !read.fraction &&
+    startsNumber(tokens, read.to + 1)
+  )
+    return true;
   if (isHour(tokens, read) || isHeadingNumber(tokens, read.from)) return true;
   // "6x 8.5 mm"
   if (/^(?:x|×)$/.test(after) && joins(tokens, read.to) && !joins(tokens, read.to + 1)) return true;
@@ -176,6 +186,9 @@ function isHour(tokens: readonly Token[], read: Reading): boolean {
   );
 }
 
+const startsNumber = (tokens: readonly Token[], i: number): boolean =>
+  tokens[i]?.kind === 'number' || isNumberName(at(tokens, i));
+
 const MINUTES = /^(?:five|ten|twenty|5|10|20|25)$/;
 const HOURS = /^(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|[1-9]|1[0-2])$/;
 const TELLS_HOUR = /^(?:it's|its|it|is|was|at|till|until|by|about|nearly|almost|only|just|already|and)$/;
@@ -198,7 +211,9 @@ export function isNaming(tokens: readonly Token[], from: number, value: number):
   )
     return true;
   return (
-    (NAMING.test(at(tokens, k)) || (SMALL_NAMING.test(at(tokens, k)) && value < 30)) && joins(tokens, from, 1)
+    (NAMING.test(at(tokens, k)) ||
+      (SMALL_NAMING.test(at(tokens, k)) && value < 30 && !/^(?:x|×|by)$/.test(at(tokens, from + 1)))) &&
+    joins(tokens, from, 1)
   );
 }
 

@@ -43,7 +43,7 @@ const STARTS: ReadonlySet<string> = new Set([
   ...TEENS.keys(),
   ...TENS.keys(),
   ...PARTS.keys(),
-  ...'a an another hundred point couple oh o euro pound quid dollar inch litre turn millimetre pint gallon hour foot metre kilo thirty sixty'.split(
+  ...'a an another hundred point couple oh o euro pound quid dollar buck inch litre turn millimetre pint gallon hour foot metre kilo thirty sixty'.split(
     ' ',
   ),
 ]);

@@ -26,7 +26,8 @@ const WORTH: Readonly<Record<string, readonly (readonly [unit: string, times: nu
 };
 
 const SAYS_SAME = / (?:that's|thats|that is|or|so|call it|which is|=|\() /;
-const IN_OTHER_MONEY = / in (?:the )?(?:new|old|english|metric|proper|real|modern) (?:money|units|measure) /;
+const IN_OTHER_MONEY =
+  / in (?:the )?(?:new|old|english|metric|proper|real|modern) (?:money|units|measure) | in (?:metric|english|inches|mm|millimetres) /;
 const PARTS_THEM =
   / (?:lost|losing|loss|lose|difference|different|less|more|too|short|over|apart|gone|remaining|missing|left|between|so|under) /;
 const DIFFERING =
@@ -49,10 +50,10 @@ export function settleReckoned(tokens: readonly Token[], all: readonly Candidate
 
 function converted(tokens: readonly Token[], all: readonly Candidate[], i: number): string {
   const one = all[i];
-  for (const other of [all[i - 1], all[i + 1]]) {
-    if (!one || !other || !known(other) || one.value < 1) continue;
+  for (const other of [all[i - 1], all[i + 1], all[i - 2]]) {
+    if (!one || !other || !known(other) || (one.value < 1 && !one.decimal)) continue;
     const [from, to] = other.to <= one.from ? [other.to, one.from] : [one.to, other.from];
-    if (to - from > 5) continue;
+    if (to - from > (IN_OTHER_MONEY.test(around(tokens, one.to, one.to + 5)) ? 12 : 5)) continue;
     if (!SAYS_SAME.test(around(tokens, from, to)) && !IN_OTHER_MONEY.test(around(tokens, one.to, one.to + 5)))
       continue;
     for (const [unit, times] of WORTH[other.unit] ?? [])

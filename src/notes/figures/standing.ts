@@ -13,7 +13,7 @@ const READS = words(
 );
 /** The strongest of them: what follows is set against a figure. */
 const AGAINST = words(
-  `be been wants want wanted limit limits min max minimum maximum says say said allows allow allowed reads read than between from to not spec was is standard nominal goes shows show showed reckoned measures measure measured get got another or until till now asks asked calls book specifies against took takes waited hold holds make makes instead stamped moves moved does used`,
+  `be been wants want wanted limit limits min max minimum maximum says say said allows allow allowed reads read than between from to not spec was is standard nominal goes shows show showed reckoned measures measure measured get got another or until till now asks asked calls book specifies against weigh weighs weighed took takes waited hold holds make makes instead stamped moves moved does used`,
 );
 /** Between the two: "it should be about", "the limit is only". */
 const LOOSE = words(
@@ -41,6 +41,13 @@ export function counts(tokens: readonly Token[], one: Candidate): boolean {
   const next = tokens[one.to];
   if (!next || next.gap > (one.word && !one.decimal ? 2 : 1)) return false;
   const after = next.text;
+  // Over a line's end only what is plainly counted
+  if (
+    next.gap === 2 &&
+    !/s$|^(?:of|more|hundred|thousand|people|men|children)$/.test(after) &&
+    !isPlural(at(tokens, one.to + 1))
+  )
+    return false;
   if (COUNTS.has(after) || (after.length > 3 && COUNTS.has(after.replace(/e?s$/, ''))))
     return !(after === 'of' && one.decimal);
   if (after === '-' && next.gap === 0 && joins(tokens, one.to + 1) && tokens[one.to + 1]?.kind === 'word')
@@ -155,7 +162,8 @@ export function standingOf(tokens: readonly Token[], one: Candidate, speech: boo
       at(tokens, k - 1),
     ) &&
     !one.decimal &&
-    one.value < 13
+    one.value < 13 &&
+    (one.word || /\p{L}/u.test(after))
   )
     return 'no';
   const small = one.word && one.value <= 4 && !one.fraction && !one.pair;

@@ -18,7 +18,7 @@ const MEASURE =
 const TAKEN_AT = / (?:left|right|top|bottom|idle|says|wants|middle|centre) /;
 const FREIGHT =
   /^(?:post|postage|freight|carriage|carr|delivery|shipping|duty|customs|airmail|courier|handling|crate|crating|packing)$/;
-const EACH = /^(?:each|ea|apiece)$/;
+const EACH = /^(?:each|ea|apiece|pc|pcs)$/;
 const PER_LOT =
   /^ (?:a|the|per|for a|for the|\/) (?:metre|meter|litre|liter|foot|pair|set|tin|box|bag|lot|kilo|yard|piece|bottle|can|roll|pack|m) /;
 const CLOCK =
@@ -123,6 +123,9 @@ function isSum(
     return !MEASURE.test(near);
   const priced = before === 'at' && beside !== undefined && beside.from - one.to < 5 && beside.from > one.to;
   if (written && !priced && CLOCK.test(before) && !each && !FREIGHT.test(after) && isTime(one)) return false;
+  // "6.-"
+  if (after === '.' && at(tokens, one.to + 1) === '-' && joins(tokens, one.to) && joins(tokens, one.to + 1))
+    return true;
   if (before === '@' && (written || beside !== undefined || paying)) return true;
   if (each && written && (beside !== undefined || leaning.money !== '')) return true;
   if (isBargained(tokens, all, i)) return true;
@@ -153,7 +156,7 @@ function isSum(
   const posted =
     FREIGHT.test(after) ||
     (beside !== undefined &&
-      / to (?:send|fly|post|ship|deliver|freight) /.test(around(tokens, one.to, one.to + 2))) ||
+      / to (?:send|fly|post|ship|deliver|freight|buy|hire|rent) /.test(around(tokens, one.to, one.to + 2))) ||
     (after === 'for' && [1, 2].some((k) => FREIGHT.test(at(tokens, one.to + k))));
   if (posted) return one.decimal || cents || beside !== undefined || paying;
   if (written)
@@ -231,8 +234,10 @@ function likeMeasure(all: readonly Candidate[], i: number): boolean {
   const before = all.slice(Math.max(0, i - 3), i).findLast(known);
   const behind = all.slice(i + 1, i + 4).find(known);
   return [before, behind].some((other) => {
-    if (!one || !other || places(other) !== 2 || MONEY.has(other.unit)) return false;
+    if (!one || !other || !other.decimal || MONEY.has(other.unit)) return false;
     const far = Math.min(Math.abs(one.from - other.to), Math.abs(other.from - one.to));
-    return far < 12 && Math.abs(Math.log(one.value / Math.abs(other.value))) < 0.5;
+    return (
+      far < (places(other) === 2 ? 12 : 6) && Math.abs(Math.log(one.value / Math.abs(other.value))) < 0.5
+    );
   });
 }

@@ -64,6 +64,7 @@ const TOPICS: readonly Topic[] = [
   {
     words: / (?:compression|compressions) /,
     reach: 10,
+    close: true,
     unit: (one, { pressure }) =>
       pressure === 'psi' && between(one, 40, 200)
         ? 'psi'
@@ -84,6 +85,12 @@ const TOPICS: readonly Topic[] = [
     unit: (one, { ohms }) => (ohms && (one.value >= 40 || one.decimal) ? 'ohm' : ''),
   },
   { words: MEASURING, reach: 12, unit: lengthOf },
+  {
+    words: / (?:max|min|limit|scrap) /,
+    reach: 8,
+    unit: (one, { metric, inches }) =>
+      one.decimal && between(one, 20, 400) && metric && !inches ? 'mm' : '',
+  },
   { words: / /, reach: 12, unit: bareDecimal },
 ];
 
@@ -118,7 +125,7 @@ function lengthOf(one: Candidate, { metric, inches, fine }: Leaning, near: strin
 }
 
 const GOES_BEHIND =
-  /^ (?:by (?:the )?(?:satellite|gps|phone|speedo|speedometer|clock|needle)|on the (?:level|flat|clock|speedo|straight|dial)|indicated|flat out|downhill|uphill|up hill|down hill|at the (?:bottom|top)|in (?:top|third|second|first)|up the|down the|along the)/;
+  /^ (?:gps|on gps|on the gps|by (?:the )?(?:satellite|gps|phone|speedo|speedometer|clock|needle)|on the (?:level|flat|clock|speedo|straight|dial)|indicated|flat out|downhill|uphill|up hill|down hill|at the (?:bottom|top)|in (?:top|third|second|first)|up the|down the|along the)/;
 const GOES_BEFORE =
   / (?:doing|reads|reading|showing|shows|showed|says|indicated|clocked|pulls it at|pulls|needle at|needle on|speed of|flat out at|flat out it's|average of|averaged|cruises at|cruise at|cruising at|settles at|sits at|holds|got to|reached|up to|under|over|past|between|and|at|to|about|about) $/;
 const DRIVING =
@@ -194,7 +201,7 @@ function bareUnit(tokens: readonly Token[], one: Candidate, leaning: Leaning, cl
 const ACROSS =
   /^(?:long|wide|thick|deep|tall|high|across|apart|outside|inside|diameter|dia|bore|proud|below|feeler|od|id|o\/d|i\/d)$/;
 const LENGTH =
-  /^(?:measures|measured|measuring|gap|gaps|diag|diags|diagonal|diagonals|span|centres|play|travel|clearance|sag|stroke|bore|diameter|width|length|height|depth|thickness|lift|float|wear|step|protrusion|stickout|squish|bore's|gap's|spot|dent|pit|lip|bow|warp|hollow|ridge|feeler)$/;
+  /^(?:measures|measured|measuring|eye|shim|shims|id|od|dia|gap|gaps|diag|diags|diagonal|diagonals|span|centres|play|travel|clearance|sag|stroke|bore|diameter|width|length|height|depth|thickness|lift|float|wear|step|protrusion|stickout|squish|bore's|gap's|spot|dent|pit|lip|bow|warp|hollow|ridge|feeler)$/;
 
 /** "240 long", "the gap is five": a length is said beside it. */
 function lengthBeside(tokens: readonly Token[], one: Candidate): boolean {
@@ -206,10 +213,12 @@ function lengthBeside(tokens: readonly Token[], one: Candidate): boolean {
   let k = one.from - 1;
   for (
     let steps = 0;
-    steps < 3 && /^(?:is|of|was|now|at|about|=|:|to|just|only|the|'s|nearly|it)$/.test(at(tokens, k));
+    steps < 3 && /^(?:is|of|was|now|at|about|=|:|to|just|only|the|'s|nearly|it|set)$/.test(at(tokens, k));
     steps++
   )
     k -= 1;
+  // "end float .. 0.9"
+  if (at(tokens, k) === '.' && at(tokens, k - 1) === '.') k -= 2;
   return LENGTH.test(at(tokens, k)) && joins(tokens, one.from, 1);
 }
 

@@ -37,6 +37,12 @@ export function unitAfter(
     const money = formAt(tokens, i + 2, read, text);
     if (money && MONEY.has(money.unit)) return money;
   }
+  // "eighty, that's newton metres"
+  const said = at(tokens, i) === ',' ? i + 1 : i;
+  if (/^(?:that's|thats)$/.test(at(tokens, said)) && joins(tokens, said + 1, 1)) {
+    const named = formAt(tokens, said + 1, { ...read, word: true }, text);
+    if (named && at(tokens, named.to - 1).length > 3) return named;
+  }
   // "Two thousand one hundred and four. Millimetres."
   const apart =
     /^[.,]$/.test(at(tokens, i)) && tokens[i + 1]?.kind === 'word' && at(tokens, i + 1).length > 4;
@@ -158,8 +164,12 @@ function fits(tokens: readonly Token[], i: number, to: number, form: Form, read:
   const after = joins(tokens, to, 1) ? at(tokens, to) : '';
   if (word === 'in' && form.words.length === 1) {
     if (after === '') return !read.word;
+    if (read.word && /^(?:from|to|or|off|of|out|past|away|and)$/.test(after)) return false;
     if (read.fraction || read.digits.startsWith('0.'))
-      return !/^(?:the|my|his|her|our|your|it|this|that)$/.test(after);
+      return (
+        !/^(?:the|my|his|her|our|your|it|this|that|each|both|all|total|places|here|there)$/.test(after) &&
+        !isNumberName(after)
+      );
     return (
       !NOT_IN.test(after) &&
       after !== '#' &&
@@ -179,11 +189,13 @@ function fits(tokens: readonly Token[], i: number, to: number, form: Form, read:
     return !/^(?:clip|clips|clamp|clamps|spanner|spanners|washer|washers|section)$/.test(after);
   if (word === 's' && joins(tokens, i))
     return (
+      !(read.value < 40 && /^(?:the|both|all|two|of)$/.test(at(tokens, read.from - 1))) &&
       !(
         read.value >= 10 &&
         read.value % 10 === 0 &&
         /^(?:the|early|late|mid)$/.test(at(tokens, read.from - 1))
-      ) && !(read.value >= 1900 && read.value < 2100)
+      ) &&
+      !(read.value >= 1900 && read.value < 2100)
     );
   if (form.unit === 'teeth') return read.about !== true;
   if (/^crowns?$/.test(word)) return !/^(?:wheel|gear|nut|cap|and)$/.test(after) || word === 'crowns';

@@ -34,7 +34,7 @@ export function whichMil(tokens: readonly Token[], one: Candidate): string {
 }
 
 const ANGLE =
-  / (?:advance|advanced|retard|retarded|timing|timed|crank|crankshaft|tdc|btdc|atdc|dead|dwell|angle|spark|sparks|ignition|protractor|disc|castor|caster|camber|toe|steer|steering|lock|bend|bent|turn|turned|flywheel|rotor|rotate|rotated|included|chamfer|countersink|point|points|rim|cam|lobe|gave|rocked|thru|through|swings|swing|lean|tilt|taper|spiral|past|further|mark|twist|port|ports|slope|seat|seats|bevel) /;
+  / (?:advance|advanced|retard|retarded|timing|timed|crank|crankshaft|tdc|btdc|atdc|dead|dwell|angle|spark|sparks|ignition|protractor|disc|castor|caster|camber|toe|steer|steering|lock|bend|bent|turn|turned|flywheel|rotor|rotate|rotated|included|chamfer|countersink|point|points|rim|cam|lobe|gave|rocked|sweep|swept|play|wheel|lever|pedal|arm|thru|through|swings|swing|lean|tilt|taper|spiral|past|further|mark|twist|twisted|port|ports|slope|seat|seats|bevel) /;
 const HEAT =
   / (?:cold|warm|warmed|hot|temperature|temp|thermometer|boil|boiling|boiled|oven|heat|heated|freezing|freezer|outside|outdoors|celsius|fahrenheit|weather|morning|shed|garage|lean|stick|gauge|water|oil|coolant|radiator|iron|paint|powder|cure|bake|baked|stove|thermostat|sun|shade|frost|minus|below|above|engine|today|tonight|room|workshop|solder|soldering|soldered|melt|melts|melted|bath|kettle|flame|ambient) /;
 
