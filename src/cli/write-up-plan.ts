@@ -3,6 +3,7 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { parseDocument } from 'yaml';
 import type { ReadSource } from '../notes/read/source.ts';
+import { namesPattern, withoutNames } from '../notes/write/consent.ts';
 import { headOf } from '../notes/write/head.ts';
 import type { Plan } from '../notes/write-up.ts';
 import { slug } from '../record/chapter/slug.ts';
@@ -33,13 +34,16 @@ export async function planFor(
   const head = headOf(reads, series?.asOf ?? '2000-01-01');
   const date = values.date ?? head.date;
   if (!isDay(date)) throw new UsageError(`"${date}" is not a day. Write it as 2026-05-02.`);
-  const title = (values.title ?? head.title).trim() || head.title;
+  const supporters = series?.supporters ?? [];
+  const unnamed = supporters.filter(({ consent }) => !consent).map(({ name }) => name);
+  const named = (values.title ?? head.title).trim() || head.title;
+  // The folder's name becomes an address: a name that may not be said stands in neither.
+  const title = withoutNames(named, namesPattern(unnamed)) || 'From the notes';
   const chapters = join(folder, 'chapters');
   const numbers = existsSync(chapters)
     ? readdirSync(chapters).map((name) => Number(/^(\d+)-/.exec(name)?.[1] ?? 0))
     : [];
   const next = String(Math.max(0, ...numbers) + 1).padStart(2, '0');
-  const supporters = series?.supporters ?? [];
   return {
     chapter: `${next}-${slug(title).slice(0, 50).replace(/-+$/, '') || 'notes'}`,
     title,
@@ -52,7 +56,7 @@ export async function planFor(
       ...(series ? { machine: series.machine.values } : {}),
     },
     supporters: supporters.map(({ name, consent }) => ({ name, consent })),
-    unnamed: supporters.filter(({ consent }) => !consent).map(({ name }) => name),
+    unnamed,
     faults: (series?.faults ?? [])
       .filter((fault) => series && faultAt(fault, chapterNumbers(series), TODAY)?.open === true)
       .map(({ id, title: name, system, symptom }) => ({ id, title: name, system, symptom })),

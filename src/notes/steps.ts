@@ -158,7 +158,7 @@ export function stepsOf(statements: readonly Statement[]): DraftStep[] {
     }
     place(one, step, steps.length);
   }
-  titles(steps);
+  titles(steps, statements);
   return steps;
 }
 

@@ -57,13 +57,19 @@ export function phraseAt(words: readonly TaggedWord[], from: number): Phrase {
     } else if (/^(?:a|an)$/.test(text)) article = text;
     else if (text === 'its') article = 'its';
     else if (text === 'the') article = words[k + 1]?.pos === 'NUM' ? 'the' : article || 'the';
+    else if (
+      /^(?:this|that|these|those)$/.test(text) &&
+      (/^(?:NOUN|PROPN|ADJ)$/.test(words[k + 1]?.pos ?? '') || isThingWord(words[k + 1]?.text ?? ''))
+    )
+      article ||= 'the';
     else if (words[k]?.pos === 'DET' || /^(?:my|his|her|our|your|their|all|of)$/.test(text))
       article = /^(?:some|any|no)$/.test(text) ? 'mass' : article || 'the';
     else break;
   }
   const begins = k;
   // "A bit of tape", "two litres of mix": the thing stands behind.
-  for (let q = k; q < k + 3 && q < words.length; q++)
+  for (let q = k; q < k + 3 && q < words.length; q++) {
+    if (q > k && !/^(?:ADJ|NUM|DET)$/.test(words[q - 1]?.pos ?? '') && words[q - 1]?.text !== 'half') break;
     if (
       words[q + 1]?.text === 'of' &&
       (AMOUNT.test(words[q]?.text ?? '') || UNIT.test(words[q]?.text ?? ''))
@@ -76,6 +82,7 @@ export function phraseAt(words: readonly TaggedWord[], from: number): Phrase {
       }
       break;
     }
+  }
   // "3.3 l water": the amount stands in the prose.
   if (
     words[k]?.pos === 'NUM' &&

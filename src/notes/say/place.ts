@@ -55,6 +55,10 @@ function namedIn(words: readonly TaggedWord[], at: number, end: number): { full:
   while (from > 0 && at - from < 2) {
     const word = words[from - 1];
     if (!word || !/^[a-z][a-z-]+$/.test(word.text)) break;
+    if (word.text === 'side' && /^(?:near|off|left|right)$/.test(words[from - 2]?.text ?? '')) {
+      from -= 2;
+      break;
+    }
     const gear = words[at]?.text === 'gear' && /^(?:first|second|third|top|reverse)$/.test(word.text);
     const side = gear || (SIDE.test(word.text) && words[from - 2]?.text !== "'s");
     if (!side && (!IN_NAME.test(word.pos) || NO_NAME.test(word.text) || /ed$|ing$/.test(word.text))) break;

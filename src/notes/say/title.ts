@@ -7,10 +7,17 @@ const FLOWS =
 /** A step is called by work told in its first so many statements; what comes later is a detail of it. */
 const REACH = 4;
 
-export function titles(steps: readonly DraftStep[]): void {
+/** How many statements before a step may have named what its "it" stands for. */
+const BACK = 8;
+
+/** `statements` are all of the text, in order: what stands outside the steps may have named the thing. */
+export function titles(steps: readonly DraftStep[], statements: readonly Statement[] = []): void {
+  const places = new Map(statements.map((one, at) => [one, at]));
   const seen = new Map<string, number>();
   let before: string | undefined;
   for (const step of steps) {
+    const at = step.statements[0] ? (places.get(step.statements[0]) ?? 0) : 0;
+    before = namedBefore(statements.slice(Math.max(0, at - BACK), at)) ?? before;
     const chosen = chosenOf(step.statements);
     const meant = chosen && meantBy(chosen, step.statements, before);
     const raw =
@@ -54,6 +61,12 @@ function chosenOf(statements: readonly Statement[]): Statement | undefined {
 
 const solids = (one: Statement): readonly { thing: string; full: string; at: number; aside: boolean }[] =>
   (one.things ?? []).filter(({ thing }) => !FLOWS.test(thing));
+
+/** The thing that was named last, with no heading since. */
+function namedBefore(statements: readonly Statement[]): string | undefined {
+  const heading = statements.findLastIndex(({ kind }) => kind === 'heading');
+  return lastSolid(statements.slice(heading + 1));
+}
 
 const lastSolid = (statements: readonly Statement[]): string | undefined => {
   const all = statements.flatMap(solids);

@@ -1,6 +1,9 @@
 /** Names of those who have not agreed to be named: they go to the proposals, and nowhere else. */
 import type { Draft, Statement } from '../draft.ts';
 
+/** Why a statement that names somebody is no part of the chapter. */
+export const NAMED = 'named without consent';
+
 /** A pattern that finds any of the names, or any word of one; undefined where there are none. */
 export function namesPattern(names: readonly string[]): RegExp | undefined {
   const words = [
@@ -22,7 +25,7 @@ export function keepNamesOut(draft: Draft, names: readonly string[]): void {
     if (pattern.test(one.text)) {
       hidden.add(one);
       one.home = { kind: 'proposal' };
-      one.said.set('thanks', 'named without consent');
+      one.said.set('thanks', NAMED);
     }
   for (const step of draft.steps) {
     if (step.statements.some((one) => hidden.has(one)))
@@ -34,7 +37,7 @@ export function keepNamesOut(draft: Draft, names: readonly string[]): void {
 export const withoutNames = (text: string, pattern: RegExp | undefined): string =>
   pattern?.test(text)
     ? text
-        .replace(new RegExp(pattern.source, 'giu'), '')
+        .replace(new RegExp(`${pattern.source}(?:['’]s(?!\\p{L}))?`, 'giu'), '')
         .replace(/\s+/g, ' ')
         .replace(/^[\s,:–—-]+|[\s,:–—-]+$/g, '')
     : text;

@@ -1,12 +1,14 @@
 /** What the notes say that belongs in a register: proposed, each with its line, and taken only when the author says so. */
 import type { Draft, Statement } from '../draft.ts';
 import type { ReadSource } from '../read/source.ts';
+import { NAMED } from './consent.ts';
 import { fromBoughtRow } from './proposals/bought-row.ts';
 import { Collector } from './proposals/collector.ts';
 import { costRow, sumsOf } from './proposals/cost.ts';
 import { Faults, type KnownFault } from './proposals/faults.ts';
 import { measuredIn } from './proposals/measured.ts';
 import type { Noun } from './proposals/nouns.ts';
+import { tagged } from './proposals/nouns.ts';
 import { partsIn } from './proposals/parts.ts';
 import { PartsTold } from './proposals/parts-told.ts';
 import type { Supporter } from './proposals/person.ts';
@@ -56,6 +58,9 @@ export function proposalsOf(
   let head: readonly string[] | undefined;
   for (const [at, one] of draft.statements.entries()) {
     const { said, area } = one;
+    // A heading or a row that names somebody waits here as well, for it may stand nowhere else.
+    if ((one.kind === 'row' || one.kind === 'heading') && said.get('thanks') === NAMED)
+      thanks.heard(one, at, one.text, tagged(one.text), out);
     if (one.kind === 'row') {
       if (one.head) head = one.cells;
       else {

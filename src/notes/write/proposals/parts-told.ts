@@ -1,6 +1,7 @@
 /** Parts of one text: one proposal a part, however often it is named; what is said last tells whether it has come. */
 import { slug } from '../../../record/chapter/slug.ts';
 import type { Statement } from '../../draft.ts';
+import { wordsOf } from '../prose.ts';
 import type { Collector } from './collector.ts';
 import type { Part } from './parts.ts';
 import type { Proposal } from './proposal.ts';
@@ -15,6 +16,9 @@ export class PartsTold {
       const place = `${one.source}:${one.saidOn.get('part') ?? one.line}`;
       if (again.place !== place && !again.also?.includes(place)) again.also = [...(again.also ?? []), place];
       if (RANK[status] > RANK[again.row['status'] as Part['status']]) again.row = { ...again.row, status };
+      // Words that stand nowhere else stay with the proposal that they bear out.
+      if (one.home.kind === 'proposal' && !again.words.includes(wordsOf(one)))
+        again.words = `${again.words} … ${wordsOf(one)}`;
       out.told.add(one);
       return;
     }

@@ -23,6 +23,8 @@ export function partsIn(
   sums: readonly Sum[],
   thing: string,
 ): Part[] {
+  // A sum of sums, "call it eighty-six euros", tells of no part.
+  if (one.said.has('cost') && sums.length === 0) return [];
   const lower = text.toLowerCase();
   const status = ORDERED.test(lower)
     ? 'ordered'

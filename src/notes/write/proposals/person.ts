@@ -69,6 +69,10 @@ export function kindOfHelp(text: string): string {
   return /(?<!(?:was|were|be|been|is|are|i|we) )\bpaid for\b/.test(lower) ? 'paid' : 'help';
 }
 
+const SAYS = /\p{L}{2}/u;
+/** Marks at the beginning say nothing, and a table takes some of them for a formula's. */
+const MARKS = /^[^\p{L}\p{N}]+/u;
+
 /** What they did or gave, in a few words. */
 export function whatOfHelp(text: string, name: string): string {
   const bare = text
@@ -79,7 +83,7 @@ export function whatOfHelp(text: string, name: string): string {
     /\bthank(?:s|(?: you))?\b.*?\bfor (?:the |his |her |their )?(.+?)(?=[.;]|, | and thanks\b| and to\b|$)/i.exec(
       bare,
     )?.[1];
-  if (given) return capital(given);
+  if (given && SAYS.test(given)) return capital(given.replace(MARKS, ''));
   const first = name.split(' ')[0] ?? '';
   const at = first === '' ? -1 : bare.toLowerCase().indexOf(first.toLowerCase());
   const did =
@@ -87,7 +91,7 @@ export function whatOfHelp(text: string, name: string): string {
       ? ''
       : bare.slice(at + first.length).replace(/^[:,\s]+/, '');
   const piece = /^.{3,90}?(?=[.;]|, (?:thank|so|and|it)\b|$)/s.exec(did)?.[0] ?? '';
-  return capital((piece || bare).slice(0, 160));
+  return capital((SAYS.test(piece) ? piece : bare).replace(MARKS, '').slice(0, 160));
 }
 
 /** The one supporter of the register who is meant by a name; none where two could be. */

@@ -1,0 +1,54 @@
+import { describe, expect, test } from 'vitest';
+import { readSource } from '../../../src/notes/read/read-source.ts';
+import { deedIn } from '../../../src/notes/say/deed.ts';
+import { taggedWords } from '../../../src/notes/say/words.ts';
+import { faultTitle } from '../../../src/notes/write/proposals/fault-title.ts';
+import { writeUp } from '../../../src/notes/write-up.ts';
+import { COST_NAMES, FAULT_TITLES, FAULTS_NOT_YET, NOT_YET, STEP_TITLES } from './titles.table.ts';
+
+const written = (name: string, text: string) =>
+  writeUp([readSource({ name, text })], {
+    chapter: '03-notes',
+    title: 'Notes',
+    date: '2026-05-02',
+    currency: 'EUR',
+    habits: {},
+    around: { texts: new Map([[name, text]]) },
+  });
+
+const title = (said: string): string => deedIn(taggedWords(said))?.title ?? '';
+
+describe('a step is called by the work that is told, in the imperative', () => {
+  test.each(STEP_TITLES)('%s → %s', (said, wanted) => expect(title(said)).toBe(wanted));
+  test.fails.each(NOT_YET)('not yet: %s → %s', (said, wanted) => expect(title(said)).toBe(wanted));
+});
+
+describe('a fault is called as a mechanic would write it on a card', () => {
+  test.each(FAULT_TITLES)('%s (%s) → %s', (said, it, wanted) =>
+    expect(faultTitle(said, '', it).title).toBe(wanted),
+  );
+  test.fails.each(FAULTS_NOT_YET)('not yet: %s (%s) → %s', (said, it, wanted) =>
+    expect(faultTitle(said, '', it).title).toBe(wanted),
+  );
+});
+
+describe('a sum is called by what was bought, not by where', () => {
+  test.each(COST_NAMES)('%s → %j', (said, wanted) => {
+    const { proposals } = written('a.md', `# Bought\n\n- ${said}\n`);
+    expect(proposals.filter(({ kind }) => kind === 'cost').map(({ row }) => row['item'])).toEqual(wanted);
+  });
+});
+
+describe('what "it" stands for is looked up in what was said before', () => {
+  test.each([
+    ['- the lower hose had gone soft\n- took it off and threw it away\n', 'Take the lower hose off'],
+    ['- brushed the float bowl with petrol and rinsed it\n', 'Brush the float bowl with petrol'],
+    [
+      '- the near side drum is scored\n- measured it with the gauge\n',
+      'Measure the near side drum with the gauge',
+    ],
+  ])('%j → %s', (text, wanted) => {
+    const { draft } = written('a.md', `# Work\n\n${text}`);
+    expect(draft.steps.map((step) => step.title)).toContain(wanted);
+  });
+});
