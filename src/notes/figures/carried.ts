@@ -1,10 +1,11 @@
 /** "17 mm free and it should be 18", "twelve hundredths, and the book wants six to ten": a bare number takes the unit of the figure that it is set against. */
 import { type Candidate, known, NONE } from './figure.ts';
-import { headingUnits, type NamedUnit } from './headings.ts';
+import type { NamedUnit } from './headings.ts';
+import { another, countsAgain, justBefore } from './just-before.ts';
+import type { Manner } from './manner.ts';
 import { inFull } from './said.ts';
 import { counts, isAlone, type Standing, standingOf } from './standing.ts';
-import { around, at, joins, type Token } from './tokens.ts';
-import { MONEY } from './unit-words.ts';
+import { at, joins, type Token } from './tokens.ts';
 
 /** Units that are lent only where two figures are plainly set against each other. */
 const OWN = /^(?:%|h|min|s|day|week|km|mi|kg|g|hp|W|Ah|mm2|teeth|turn|click|ohm|lb|L\/100km|mpg)$/;
@@ -17,20 +18,6 @@ interface Source {
   value: number;
   part?: number;
 }
-
-/** How a text is written: with stops or without, and the units that head its columns and lists. */
-interface Manner {
-  speech: boolean;
-  named: readonly NamedUnit[];
-  /** How many words a line's end counts for: more in lists of short lines than in wrapped text. */
-  lineEnd: number;
-}
-
-export const mannerOf = (tokens: readonly Token[]): Manner => ({
-  speech: unstopped(tokens),
-  named: headingUnits(tokens),
-  lineEnd: isList(tokens) ? 5 : 2,
-});
 
 export function carryUnits(
   tokens: readonly Token[],
@@ -66,37 +53,6 @@ export function carryUnits(
   }
 }
 
-/** "35 mm off the rod, then another 5": more of what was measured last. */
-function another(tokens: readonly Token[], all: readonly Candidate[], i: number): Source | undefined {
-  const one = all[i];
-  if (!one || at(tokens, one.from - 1) !== 'another') return undefined;
-  const before = all.slice(Math.max(0, i - 3), i).findLast(known);
-  if (!before || one.from - before.to > 16 || MONEY.has(before.unit) || !LENT.test(before.unit))
-    return undefined;
-  const ratio = one.value / Math.abs(before.value);
-  return ratio < 10 && ratio > 0.02 ? { unit: before.unit, value: before.value } : undefined;
-}
-
-/** "Twenty-one kilos. Twenty-one. Twenty.": a number by itself goes on with what was read just before it. */
-function justBefore(tokens: readonly Token[], all: readonly Candidate[], i: number): Source | undefined {
-  const [before, one] = [all[i - 1], all[i]];
-  if (!before || !one || !known(before) || MONEY.has(before.unit) || one.pair) return undefined;
-  if (one.from - before.to > 8 || !isAlone(tokens, one) || before.part !== undefined) return undefined;
-  const ratio = one.value / before.value;
-  return ratio < 1.6 && ratio > 0.6 ? before : undefined;
-}
-
-/** "5 hoops, should be 6", "9 torn out of 28": set against what was counted. */
-function countsAgain(tokens: readonly Token[], all: readonly Candidate[], i: number): boolean {
-  const [before, one] = [all[i - 1], all[i]];
-  if (!before || !one || one.decimal || known(before) || one.from - before.to > 7) return false;
-  const between = around(tokens, before.to, one.from);
-  if (before.unit === NONE && /^ (?:or|to|-|–) $| (?:had|instead of|fitted) $/.test(between)) return true;
-  return counts(tokens, before)
-    ? / (?:be|of|was|want|wants|need|needs) $/.test(between)
-    : / out of $/.test(between);
-}
-
 function take(one: Candidate, source: Source): void {
   if (lendsPart(one, source)) {
     one.value /= source.part ?? 1;
@@ -120,25 +76,6 @@ function settlePair(one: Candidate, beside: number): void {
   one.value = decimals;
   one.digits = inFull(decimals);
   one.decimal = true;
-}
-
-/** Lines of under fourteen words, and few empty ones between: items, not captions. */
-function isList(tokens: readonly Token[]): boolean {
-  let [ends, empty] = [0, 0];
-  for (let i = 0; i < tokens.length; i++) {
-    const gap = tokens[i]?.gap;
-    if (gap === 2) ends += 1;
-    else if (gap === 3) empty += 1;
-  }
-  return ends > 4 && empty < 0.4 * ends && tokens.length < 14 * (ends + empty);
-}
-
-/** Fewer than one stop to thirty words: nobody wrote stops. */
-function unstopped(tokens: readonly Token[]): boolean {
-  let stops = 0;
-  for (let i = 0; i < tokens.length; i++)
-    if (tokens[i]?.kind === 'sign' && '.,;!?'.includes(at(tokens, i))) stops += 1;
-  return stops * 30 < tokens.length;
 }
 
 /** Numbers in a row, each like the next, are readings: "sixty eight seventy two eighty". */
@@ -210,7 +147,15 @@ function costOf(one: Candidate, other: Candidate, standing: Standing, far: numbe
   const size = lendsPart(one, other) ? other.value * (other.part ?? 1) : other.value;
   const value = one.pair ? closest(one, size) : one.value;
   const unlike = Math.abs(Math.log(Math.abs(value / size)));
-  const most = one.decimal ? (near && standing === 'against' ? 2.4 : 1.8) : standing === 'against' ? 1.5 : 1;
+  const most = one.decimal
+    ? near && standing === 'against'
+      ? 2.4
+      : 1.8
+    : standing === 'against'
+      ? 1.5
+      : far < 6
+        ? 1.25
+        : 1;
   if (!(unlike <= most)) return Number.POSITIVE_INFINITY;
   if (one.pair && !one.pair.oh && one.pair.low < 10 && !(other.decimal && /^(?:V|mm|bar)$/.test(other.unit)))
     return Number.POSITIVE_INFINITY;

@@ -1,12 +1,13 @@
 /** Every figure of a text: digits and words, with the unit that it was said in. Nothing is converted and no unit is guessed between two that differ. */
 import { settleAnchored } from './anchors.ts';
 import { candidatesOf } from './candidates.ts';
-import { carryUnits, mannerOf } from './carried.ts';
+import { carryUnits } from './carried.ts';
 import { settleColumns } from './columns.ts';
 import { writesComma } from './digits.ts';
 import { type Candidate, type Figure, type Habits, known } from './figure.ts';
 import { type Leaning, Tally } from './leaning.ts';
 import { settleLists } from './lists.ts';
+import { mannerOf } from './manner.ts';
 import { inWholeMoney } from './money.ts';
 import { splitPairs } from './pairs.ts';
 import { settleParts } from './parts.ts';

@@ -34,6 +34,7 @@ function unitOf(
       (after !== 'of' || OF_TENTHS.test(at(tokens, one.to + 1)))
       ? 'mm'
       : '';
+  if (part === 8 && inches) return 'in';
   if (part === 16 || part === 32 || part === 64 || (part >= 4 && thing)) return 'in';
   // "three turns in, then a half back"
   if (

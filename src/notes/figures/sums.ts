@@ -234,7 +234,7 @@ function likeMeasure(all: readonly Candidate[], i: number): boolean {
   const before = all.slice(Math.max(0, i - 3), i).findLast(known);
   const behind = all.slice(i + 1, i + 4).find(known);
   return [before, behind].some((other) => {
-    if (!one || !other || !other.decimal || MONEY.has(other.unit)) return false;
+    if (!one || !other?.decimal || MONEY.has(other.unit)) return false;
     const far = Math.min(Math.abs(one.from - other.to), Math.abs(other.from - one.to));
     return (
       far < (places(other) === 2 ? 12 : 6) && Math.abs(Math.log(one.value / Math.abs(other.value))) < 0.5

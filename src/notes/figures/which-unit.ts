@@ -70,7 +70,7 @@ export function whichDegrees(
 }
 
 const words = (list: string): ReadonlySet<string> => new Set(list.split(' '));
-const WEIGHT = words('weigh weighs weighed weight weighing scales scale mass lump hammer');
+const WEIGHT = words('weigh weighs weighed weight weighing scales scale mass lump hammer balance');
 const HEAVY = words('heavy heavier lift lifts lifted load loaded carries ballast nails');
 const PRESSURE = words(
   'tyre tyres tire tires pressure pressures compression pumped pump inflate inflated inflating air gauge compressor boost psi valve valves bead',
