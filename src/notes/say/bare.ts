@@ -6,7 +6,7 @@ import type { TaggedWord } from './words.ts';
 
 /** Stands between a thing and where it goes: "the chain has to come off". */
 const GOES =
-  /^(?:is|'s|are|was|were|comes?|came|coming|goes|went|go|come|has|have|had|to|wants|needs|now|also|then|just|all|can)$/;
+  /^(?:is|'s|are|was|were|comes?|came|coming|goes|went|go|come|drops|slides|slips|lifts|pulls|swings|has|have|had|to|wants|needs|now|also|then|just|all|can)$/;
 
 export function bareAt(words: readonly TaggedWord[], at: number): Deed | undefined {
   const way = words[at]?.text ?? '';
@@ -15,7 +15,8 @@ export function bareAt(words: readonly TaggedWord[], at: number): Deed | undefin
   const ends =
     !next ||
     next.pos === 'PUNCT' ||
-    /^(?:and|then|with|w|first|next|now|so|again|but|today|here|as|before)$/.test(next.text);
+    /^(?:and|then|with|w|first|next|now|so|again|but|today|here|as|before)$/.test(next.text) ||
+    (/^(?:off|out)$/.test(way) && /^(?:that|that's|there|there's)$/.test(next.text));
   const parts = /^(?:off|apart)$/.test(way) && /^(?:NOUN|DET|ADJ)$/.test(next?.pos ?? '');
   const charged = way === 'on' && next?.text === 'charge';
   if (!ends && !parts && !charged && !(way === 'back' && /^(?:on|in|together)$/.test(next?.text ?? '')))

@@ -72,7 +72,8 @@ function verbAt(words: readonly TaggedWord[], at: number): Deed | undefined {
   if (word.text === verb && isPartOfName(words, at)) return undefined;
   // "Paint: three coats", "I make that 22 cm", "a hundred stamped on it".
   if (words[at + 1]?.text === ':' || words[at - 1]?.pos === 'NUM') return undefined;
-  if (verb === 'make' && words[at + 1]?.pos === 'PRON') return undefined;
+  if (verb === 'make' && (words[at + 1]?.pos === 'PRON' || /^(?:that|it)$/.test(words[at + 1]?.text ?? '')))
+    return undefined;
   if (word.text === 'felt' && !/^(?:DET|PRON|ADP)$/.test(words[at + 1]?.pos ?? '')) return undefined;
   const told = howTold(words, at, verb);
   if (!told) return undefined;
@@ -127,6 +128,7 @@ function verbAt(words: readonly TaggedWord[], at: number): Deed | undefined {
   const nothingBehind = phraseAt(words, next - (pronoun ? 1 : 0)).text === '';
   if (PLAIN.has(verb) && nothingBehind && !pronoun && !(object.text !== '' && DONE_TO.test(verb)))
     return undefined;
+  if (verb === 'put' && /^(?:list|shelf|page)$/.test(phraseAt(words, object.end + 1).text)) return unnamed;
   if (
     NEEDS_WHERE.test(verb) &&
     before.length + wentTo.particles.length === 0 &&

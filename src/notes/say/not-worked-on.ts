@@ -7,7 +7,7 @@ const WORN =
 const OF_THE_HOUSE =
   'tea coffee kettle cake soup pie sandwich sandwiches beer lunch dinner supper breakfast biscuit biscuits sock washing dog cat mouse child music radio stove shop place money price cheque bill list signals noise note notes mistake sense difference mess start hearing street video film';
 const OF_NO_KIND =
-  'way lot bit thing things something nothing anything job mind moment half rest other others one ones two three four five six everything day the';
+  'proud frm fr abt way lot bit thing things something nothing anything job mind moment half rest other others one ones two three four five six everything day the';
 
 const list = (words: string): string[] => words.split(' ');
 const NOT = new Set([...list(MEASURES), ...list(WORN), ...list(OF_THE_HOUSE), ...list(OF_NO_KIND)]);
@@ -17,6 +17,8 @@ export const notWorkedOn = (object: string): boolean => {
   const last = object.split(' ').at(-1) ?? '';
   return (
     NOT.has(last) ||
+    last.length < 2 ||
+    last.endsWith('.') ||
     /^(?:end|ends|side|back|elbow|eyes?|front|rear|top|bottom|middle|place)$/.test(object) ||
     /\d/.test(last) ||
     /\bface (?:shield|mask)$/.test(object)

@@ -28,7 +28,7 @@ export function personIn(text: string, words: readonly TaggedWord[]): string {
   )
     return capital(tidy(kin));
   const behind =
-    /\b(?:thanks? (?:also )?(?:again )?to|thanks|(?:a |big |huge )*thank you (?:very much |so much )?to|thank you,?|thank|cheers,?(?: to)?|hat off to|grateful to|credit to)\s+([\p{L}][\p{L}'-]*(?:\s+[\p{L}][\p{L}'-]+)?)/giu;
+    /\b(?:thanks? (?:also )?(?:again )?to|thanks|(?:a |big |huge )*thank you (?:very much |so much )?to|\bta to|thank you,?|thank|cheers,?(?: to)?|hat off to|grateful to|credit to)\s+([\p{L}][\p{L}'-]*(?:\s+[\p{L}][\p{L}'-]+)?)/giu;
   for (const found of text.matchAll(behind)) {
     const [first = '', second = ''] = (found[1] ?? '').split(/\s+/);
     if (NO_NAME.test(first) || first.length < 2) continue;
