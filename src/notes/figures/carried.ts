@@ -1,7 +1,7 @@
 /** "17 mm free and it should be 18", "twelve hundredths, and the book wants six to ten": a bare number takes the unit of the figure that it is set against. */
 import { type Candidate, known, NONE } from './figure.ts';
 import type { NamedUnit } from './headings.ts';
-import { another, countsAgain, justBefore } from './just-before.ts';
+import { another, countsAgain, justBefore, namedBehind, ofFluid } from './just-before.ts';
 import type { Manner } from './manner.ts';
 import { inFull } from './said.ts';
 import { counts, isAlone, type Standing, standingOf } from './standing.ts';
@@ -44,6 +44,8 @@ export function carryUnits(
     }
     const source =
       another(tokens, all, i) ??
+      ofFluid(tokens, all, i) ??
+      namedBehind(tokens, one) ??
       justBefore(tokens, all, i) ??
       nearest(tokens, all, i, standing, run, lineEnd) ??
       headed(tokens, named, firstName, one, standing) ??

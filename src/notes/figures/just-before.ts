@@ -4,12 +4,10 @@ import { counts, isAlone } from './standing.ts';
 import { around, at, type Token } from './tokens.ts';
 import { MONEY } from './unit-words.ts';
 
+export type Measure = Pick<Candidate, 'unit' | 'value'>;
+
 /** "35 mm off the rod, then another 5": more of what was measured last. */
-export function another(
-  tokens: readonly Token[],
-  all: readonly Candidate[],
-  i: number,
-): Pick<Candidate, 'unit' | 'value'> | undefined {
+export function another(tokens: readonly Token[], all: readonly Candidate[], i: number): Measure | undefined {
   const one = all[i];
   if (!one || at(tokens, one.from - 1) !== 'another') return undefined;
   const before = all.slice(Math.max(0, i - 3), i).findLast(known);
@@ -29,6 +27,42 @@ export function justBefore(
   if (one.from - before.to > 8 || !isAlone(tokens, one) || before.part !== undefined) return undefined;
   const ratio = one.value / before.value;
   return ratio < 1.6 && ratio > 0.6 ? before : undefined;
+}
+
+const FLUID = /^(?:oil|petrol|fuel|water|fluid|coolant|antifreeze|paraffin|acid)$/;
+const VOLUME = /^(?:L|mL|cm3|gal|pt|qt|fl oz|oz)$/;
+
+/** "ten litres, and 0.4 of oil": of a fluid there is a volume. */
+export function ofFluid(tokens: readonly Token[], all: readonly Candidate[], i: number): Measure | undefined {
+  const one = all[i];
+  if (!one?.decimal || at(tokens, one.to) !== 'of' || !FLUID.test(at(tokens, one.to + 1))) return undefined;
+  const before = all.slice(Math.max(0, i - 8), i).findLast(({ unit }) => VOLUME.test(unit));
+  return before && one.from - before.to < 40 ? { unit: before.unit, value: before.value } : undefined;
+}
+
+const NAMED: Readonly<Record<string, string>> = {
+  mm: 'mm',
+  millimetres: 'mm',
+  cm: 'cm',
+  centimetres: 'cm',
+  kg: 'kg',
+  kilos: 'kg',
+  volts: 'V',
+  thou: 'thou',
+  inches: 'in',
+  bar: 'bar',
+  psi: 'psi',
+};
+
+/** "front 140, rear 255, in kilos": the unit of a row is named behind it. */
+export function namedBehind(tokens: readonly Token[], one: Candidate): Measure | undefined {
+  for (let k = one.to; k < one.to + 6; k++) {
+    if (/^[.;!?]$/.test(at(tokens, k)) || (tokens[k]?.gap ?? 3) === 3) return undefined;
+    if (at(tokens, k) !== 'in' || !/^[,(]$|^(?:all|both|everything)$/.test(at(tokens, k - 1))) continue;
+    const unit = NAMED[at(tokens, k + 1)];
+    return unit && tokens[k + 2]?.kind !== 'word' ? { unit, value: one.value } : undefined;
+  }
+  return undefined;
 }
 
 /** "5 hoops, should be 6", "9 torn out of 28": set against what was counted. */

@@ -38,6 +38,7 @@ export function settleReckoned(tokens: readonly Token[], all: readonly Candidate
     if (one.unit !== '' || one.value <= 0 || one.part !== undefined) continue;
     const unit =
       converted(tokens, all, i) ||
+      used(all, i) ||
       addedUp(tokens, all, i) ||
       difference(tokens, all, i) ||
       product(tokens, all, i);
@@ -63,6 +64,17 @@ function converted(tokens: readonly Token[], all: readonly Candidate[], i: numbe
     if (other.unit === 'degC' && Math.abs(one.value - (other.value * 1.8 + 32)) < 2) return 'degF';
   }
   return '';
+}
+
+/** "5.4 litres for 81 km, that's 6.7". */
+function used(all: readonly Candidate[], i: number): string {
+  const one = all[i];
+  const before = all.slice(Math.max(0, i - 4), i).filter((other) => one && one.from - other.to < 24);
+  const fuel = before.findLast(({ unit }) => unit === 'L');
+  const way = before.findLast(({ unit }) => unit === 'km');
+  return one && fuel && way && Math.abs((100 * fuel.value) / way.value / one.value - 1) < 0.015
+    ? 'L/100km'
+    : '';
 }
 
 /** "(29 + 33)" of 62 kg. */

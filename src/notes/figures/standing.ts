@@ -92,7 +92,6 @@ function isSetAgainst(tokens: readonly Token[], one: Candidate): boolean {
     return one.value > 4 || one.decimal;
   if (/ and $/.test(lead) && /^ back /.test(behind)) return one.value > 4;
   if (/^ (?:is|are) (?:allowed|the limit|permitted|right|correct) /.test(behind)) return true;
-  if (/^ (?:or so|near as|near enough|as near as) /.test(behind)) return one.value > 4 || one.decimal;
   if (/^ (?:on|at|in|for|to) the (?:other|right|left|second|rear|back|front|nearside|offside) /.test(behind))
     return true;
   if (/^ (?:the other|on each) /.test(behind)) return one.value > 4 || !one.word;
@@ -150,6 +149,8 @@ export function standingOf(tokens: readonly Token[], one: Candidate, speech: boo
     return 'no';
   if (!apart && AGAINST.has(word)) strong = true;
   if (isSetAgainst(tokens, one)) return 'against';
+  if (/^ (?:or so|near as|near enough|as near as) /.test(around(tokens, one.to, one.to + 3)) && one.value > 4)
+    return 'reads';
   if (isAlone(tokens, one)) return 'reads';
   const isWord = /^(?:.+['’]s|its|thats|theres|heres|whats)$/.test(word) && word !== "let's";
   const bit = one.about === true && at(tokens, one.to - 1) === 'bit';

@@ -195,7 +195,7 @@ function bareUnit(tokens: readonly Token[], one: Candidate, leaning: Leaning, cl
 const ACROSS =
   /^(?:long|wide|thick|deep|tall|high|across|apart|outside|inside|diameter|dia|bore|proud|below|feeler|od|id|o\/d|i\/d)$/;
 const LENGTH =
-  /^(?:measures|measured|measuring|eye|shim|shims|id|od|dia|gap|gaps|diag|diags|diagonal|diagonals|span|centres|play|travel|clearance|sag|stroke|bore|diameter|width|length|height|depth|thickness|lift|float|wear|step|protrusion|stickout|squish|bore's|gap's|spot|dent|pit|lip|bow|warp|hollow|ridge|feeler)$/;
+  /^(?:measures|measured|measuring|plate|sheet|eye|shim|shims|id|od|dia|gap|gaps|diag|diags|diagonal|diagonals|span|centres|play|travel|clearance|sag|stroke|bore|diameter|width|length|height|depth|thickness|lift|float|wear|step|protrusion|stickout|squish|bore's|gap's|spot|dent|pit|lip|bow|warp|hollow|ridge|feeler)$/;
 
 /** "240 long", "the gap is five": a length is said beside it. */
 function lengthBeside(tokens: readonly Token[], one: Candidate): boolean {

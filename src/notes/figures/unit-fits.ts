@@ -11,6 +11,12 @@ const NOT_IN =
 export function fits(tokens: readonly Token[], i: number, to: number, form: Form, read: Reading): boolean {
   const word = at(tokens, i);
   const after = joins(tokens, to, 1) ? at(tokens, to) : '';
+  // A coin, or something of its size
+  if (
+    /^(?:p|pence|penny|cents?|euros?|pounds?|crowns?|dollars?|yen)$/.test(word) &&
+    isCoin(tokens, read.from, to)
+  )
+    return false;
   if (word === 'in' && form.words.length === 1) {
     if (after === '') return !read.word;
     if (read.word && /^(?:from|to|or|off|of|out|past|away|and)$/.test(after)) return false;
@@ -72,12 +78,6 @@ export function fits(tokens: readonly Token[], i: number, to: number, form: Form
       /^(?:for|in|about|only|just|than|takes?|took|under|over)$/.test(at(tokens, read.from - 1)) ||
       !/^(?:i|i'll|i'd|we|we'll|he|she|they|it|it'll|the|this|soon|when|maybe|,)$/.test(at(tokens, to))
     );
-  // A coin, or something of its size
-  if (
-    /^(?:p|pence|penny|cents?|euros?|pounds?|crowns?|dollars?|yen)$/.test(word) &&
-    isCoin(tokens, read.from, to)
-  )
-    return false;
   // Drink, not oil
   if (/^pints?$/.test(word))
     return !/ (?:owe|owes|owed|settle|settled|beer|pub|stand|stood) /.test(

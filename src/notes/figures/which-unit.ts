@@ -34,7 +34,7 @@ export function whichMil(tokens: readonly Token[], one: Candidate): string {
 }
 
 const ANGLE =
-  / (?:advance|advanced|retard|retarded|timing|timed|crank|crankshaft|tdc|btdc|atdc|dead|dwell|angle|spark|sparks|ignition|protractor|disc|castor|caster|camber|toe|steer|steering|lock|bend|bent|turn|turned|flywheel|rotor|rotate|rotated|included|chamfer|countersink|point|points|rim|cam|lobe|gave|rocked|sweep|swept|play|wheel|lever|pedal|arm|thru|through|swings|swing|lean|tilt|taper|spiral|past|further|mark|twist|twisted|port|ports|slope|seat|seats|bevel) /;
+  / (?:advance|advanced|retard|retarded|timing|timed|crank|crankshaft|tdc|btdc|atdc|dead|dwell|angle|spark|sparks|ignition|protractor|disc|castor|caster|camber|toe|steer|steering|lock|bend|bent|turn|turned|flywheel|rotor|rotate|rotated|included|chamfer|chamfered|chamfers|countersink|point|points|rim|cam|lobe|gave|rocked|sweep|swept|play|wheel|lever|pedal|arm|thru|through|swings|swing|lean|tilt|taper|spiral|past|further|mark|twist|twisted|port|ports|slope|seat|seats|bevel) /;
 const HEAT =
   / (?:cold|warm|warmed|hot|temperature|temp|thermometer|boil|boiling|boiled|oven|heat|heated|freezing|freezer|outside|outdoors|celsius|fahrenheit|weather|morning|shed|garage|lean|stick|gauge|water|oil|coolant|radiator|iron|paint|powder|cure|bake|baked|stove|thermostat|sun|shade|frost|minus|below|above|engine|today|tonight|room|workshop|solder|soldering|soldered|melt|melts|melted|bath|kettle|flame|ambient) /;
 
@@ -64,6 +64,7 @@ export function whichDegrees(
     )
   )
     return 'deg';
+  if (angle === 0 && heat === 0 && /^(?:45|270|360)$/.test(String(one.value))) return 'deg';
   if (angle === 0 && heat === 0 && /^(?:45|60|90|120|180|270|360)$/.test(String(one.value))) return '';
   if (heat === 0 && angle === 0) return said;
   return fahrenheit ? (said === 'degF' ? 'degF' : '') : 'degC';
