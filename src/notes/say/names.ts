@@ -3,6 +3,9 @@
 const BEFORE =
   /\b(?:thanks(?: (?:also|again))?(?: to)?|thank you|cheers|ta|thx|say hello|hello|called|named|mr|mrs|ms|miss|doctor|uncle|aunt|auntie|(?:my|our|his|her|your) (?:\w+ ){0,2}?(?:brother|sister|neighbour|neighbor|friend|mate|nephew|niece|cousin|son|daughter|wife|husband|partner|dad|mum|pal|lad)(?: in law|-in-law)?|young|bless you|sorry|come on)[ ,]+(\p{Ll}{3,}|\p{Lu}\p{Ll}{2,})/giu;
 const CAPITAL = /(?<![.!?:\n>"“(#*|-]\s{0,3}|^[\s\-*#>|[\]x\d.:]{0,12})\b(\p{Lu}\p{Ll}{2,})\b/gmu;
+/** At a sentence's beginning anything has a capital: what a person does must stand behind it. */
+const BEGINNING =
+  /(?:^|[.!?:"]\s+|^[\s\-*]+|\] )(\p{Lu}\p{Ll}{2,})(?=(?:,? (?:thank you|thanks|I owe you)| (?:lent|gave|sent|brought|drove|welded|wrote|rang|carried|paid|stayed|helped|said|proofread|did the|offered|posted|won'?t have|wouldn'?t (?:take|have)|gets a)\b))/gmu;
 const INITIAL = /\b(\p{Lu})\.(?=\s+(?:\p{Ll}|held|lent|gave))/gu;
 
 const list = (words: string): Set<string> => new Set(words.split(/\s+/).filter(Boolean));
@@ -17,6 +20,7 @@ const NO_NAME = list(
    postman shop garage club machine engine van because today tomorrow yesterday forty inside outside properly lost show book car mister doctor gift sun whoever
    mon tue tues wed thu thur thurs fri sat jan feb mar apr jun jul aug sep sept oct nov dec xmas japan england scotland wales ireland states america germany france
    spain italy holland brno europe harbour hell earl mother father mum dad gran grandad
+   say many heat post always never carried label sheet paper handbook manual only even very some most nothing nut cap she they his her our your what this somebody someone nobody everybody anyone both neither
    held lent gave paid rang taught bought brought sent came took told found made cut asked said helped welded pressed turned`,
 );
 
@@ -31,6 +35,10 @@ export function namesIn(text: string): Set<string> {
   for (const found of text.matchAll(CAPITAL))
     if (found[1]) capital.set(found[1], (capital.get(found[1]) ?? 0) + 1);
   for (const word of capital.keys()) if (!new RegExp(`\\b${word.toLowerCase()}\\b`).test(text)) put(word);
+  for (const found of text.matchAll(BEGINNING)) {
+    const word = found[1] ?? '';
+    if (!new RegExp(`\\b${word.toLowerCase()}\\b`).test(text)) put(word);
+  }
   for (const found of text.matchAll(INITIAL)) put(`${found[1]}.`);
   return out;
 }
