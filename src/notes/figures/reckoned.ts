@@ -53,17 +53,21 @@ function converted(tokens: readonly Token[], all: readonly Candidate[], i: numbe
   const one = all[i];
   for (const other of [all[i - 1], all[i + 1], all[i - 2]]) {
     if (!one || !other || !known(other) || (one.value < 1 && !one.decimal)) continue;
+    const unit = sameIn(other, one.value);
+    if (unit === '') continue;
     const [from, to] = other.to <= one.from ? [other.to, one.from] : [one.to, other.from];
-    if (to - from > (IN_OTHER_MONEY.test(around(tokens, one.to, one.to + 5)) ? 12 : 5)) continue;
-    if (!SAYS_SAME.test(around(tokens, from, to)) && !IN_OTHER_MONEY.test(around(tokens, one.to, one.to + 5)))
-      continue;
-    for (const [unit, times] of WORTH[other.unit] ?? [])
-      if (Math.abs(one.value / (other.value * times) - 1) < 0.025) return unit;
-    const celsius = (other.value - 32) / 1.8;
-    if (other.unit === 'degF' && Math.abs(one.value - celsius) < 1.1) return 'degC';
-    if (other.unit === 'degC' && Math.abs(one.value - (other.value * 1.8 + 32)) < 2) return 'degF';
+    const named = IN_OTHER_MONEY.test(around(tokens, one.to, one.to + 5));
+    if (to - from <= (named ? 12 : 5) && (named || SAYS_SAME.test(around(tokens, from, to)))) return unit;
   }
   return '';
+}
+
+/** The unit in which a figure comes to a value; empty where there is none. */
+function sameIn({ unit, value: of }: Candidate, value: number): string {
+  for (const [other, times] of WORTH[unit] ?? [])
+    if (Math.abs(value / (of * times) - 1) < 0.025) return other;
+  if (unit === 'degF' && Math.abs(value - (of - 32) / 1.8) < 1.1) return 'degC';
+  return unit === 'degC' && Math.abs(value - (of * 1.8 + 32)) < 2 ? 'degF' : '';
 }
 
 /** "5.4 litres for 81 km, that's 6.7". */

@@ -31,16 +31,29 @@ export function settleSums(tokens: readonly Token[], all: readonly Candidate[], 
     const one = all[i];
     if (one?.unit === '' && !one.fraction && one.value > 0 && one.part === undefined) bare.push(i);
   }
-  const backwards = bare.toReversed();
-  // First what has a currency beside it, then what only the text gives one
-  for (const [place, i] of [...bare, ...backwards, ...bare, ...backwards].entries()) {
+  // First what has a currency beside it, then what only the text gives one; backwards for what that tells of sums before it
+  for (const money of leaning.money === '' ? [''] : ['', leaning.money])
+    if (settleAll(tokens, all, bare, money, leaning))
+      settleAll(tokens, all, bare.toReversed(), money, leaning);
+}
+
+function settleAll(
+  tokens: readonly Token[],
+  all: readonly Candidate[],
+  bare: readonly number[],
+  money: string,
+  leaning: Leaning,
+): boolean {
+  let any = false;
+  for (const i of bare) {
     const one = all[i];
     if (one?.unit !== '') continue;
     const beside = neighbour(all, i);
     if (!beside && one.word && !one.pair && one.value < 5) continue;
     const named = namedBehind(tokens, one);
-    const currency = named || (beside?.unit ?? (place < 2 * bare.length ? '' : leaning.money));
+    const currency = named || (beside?.unit ?? money);
     if (!currency || !isSum(tokens, all, i, { beside, named: named !== '', leaning })) continue;
+    any = true;
     one.unit = currency;
     one.shared = true;
     one.carried = true;
@@ -50,16 +63,23 @@ export function settleSums(tokens: readonly Token[], all: readonly Candidate[], 
       one.decimal = true;
     }
   }
+  return any;
 }
 
 /** "31.20 to the mount people in pounds", "96.00 + crate 18.00, all GBP". */
 function namedBehind(tokens: readonly Token[], one: Candidate): string {
+  if (!nearIn(tokens, one.to)) return '';
   const found =
     / (?:in|all) (pounds|sterling|euros|dollars|crowns|yen|czech crowns|gbp|eur|usd|czk|jpy|kč)\b/.exec(
       around(tokens, one.to, one.to + 8),
     )?.[1] ?? '';
   return found === '' ? '' : (IN_WORDS[found] ?? found.toUpperCase());
 }
+
+const nearIn = (tokens: readonly Token[], from: number): boolean => {
+  for (let k = from; k < from + 7; k++) if (at(tokens, k) === 'in' || at(tokens, k) === 'all') return true;
+  return false;
+};
 
 const IN_WORDS: Readonly<Record<string, string>> = {
   pounds: 'GBP',
@@ -111,7 +131,9 @@ function isSum(
   const after = joins(tokens, one.to, 1) ? at(tokens, one.to) : '';
   const near = around(tokens, one.from - 10, one.to + 9);
   const paying = PAYING.test(near);
-  const each = EACH.test(after) || PER_LOT.test(around(tokens, one.to, one.to + 3));
+  const each =
+    EACH.test(after) ||
+    (/^(?:a|the|per|for|\/)$/.test(after) && PER_LOT.test(around(tokens, one.to, one.to + 3)));
   // "2 at 4.10"
   if (
     before === 'at' &&
