@@ -66,6 +66,10 @@ export const fuelHazards: Hazard[] = [
       },
     ],
     words: [
+      'slosh|sloshing|sloshed|third full|half full|quarter full|nearly full|brimmed ~ tank|lifted|lowered|off|out|carried|down|dropped - bath|bucket of|radiator|header',
+      'reek of|stink of|smell of|stinks of|smells of|reeks of|whiff of ~ petrol|fuel|=gas|juice',
+      'union|pipe|hose|tap|banjo ~ run into|ran into|into jar|into tin|into can|jar|jam jar|into bottle|drip tray|catch tin + run|ran|slackened|undone|drip|let|caught|off - brake|bleed|nipple|coolant|rad|radiator|water|oil|pedal|antifreeze',
+      'jets|jet|float|needle valve|float bowl|carb|carburettor ~ jam|jelly|varnish|sludge|gum|rust|water in|spoonful|gauze - washing|order|@money',
       '@fuelish|tank|carb|carburettor|float bowl|filler|jerry can|fuel can|float|fuel line|fuel pipe + no flame|no flames|pipe unlit|pipe out|stove out|stove off|stove unlit|cigarette|cigarettes|fag|no smoking|extinguisher|bucket of sand|sand bucket|lamp off|heater off|nobody smokes|engine cold|away from boiler|far from stove - exhaust|weld|welding|paint|water tank|header|charger|thinners|mixture screw',
       'fill|filled|fills|topped|refilled|top up ~ to brim|to mark|to neck|to same mark|brim|to line|same level - oil|coolant|water|radiator|gearbox|battery|header|reservoir|fluid|antifreeze|brake|acid',
       'petrol|fuel|=gas ~ tank|carb|carburettor|bowl|tap|line|can|smell|stink|spill|spilt|drain|drained|carried|jug|filled|fill|wet|rag|hose|pipe|float|inside|syphon|teaspoon|slosh|old - @money|gauge|petrol engine|station|consumption|litres per|tank holds|away from|nothing with petrol|order|not petrol',
@@ -154,6 +158,7 @@ export const fuelHazards: Hazard[] = [
     defersTo: makersFuel,
     sources: [HOME_PETROL, CLP_FLAMMABLE],
     words: [
+      'topped up|topped her up|topped|filled|filled up|fill|refuel|petrol in ~ straight after|still pinging|pinging|still hot|while hot|still warm|ticking with heat|hot from run + pump|can|petrol|heat|hot|tank|straight|verge|roadside - oil|coolant|radiator|battery|gearbox|water',
       'wet with fuel|wet with petrol|fuel weep|petrol weep|weeping fuel|weeping petrol|leaking fuel|leaking petrol|smell of petrol|petrol smell ~ stopped engine|stop engine|engine off|switched off|running|at once|hot|exhaust|flange|idle|ticking',
       'wet|weep|weeps|weeping|leak|leaks|drip|drips ~ fuel|petrol + stopped engine|switched off|engine off|shut off|at once|running|run - overnight|cold',
       'let it sit|let her sit|sit|stand|waited|wait|cool|cooled|cold + fill|filled|refill|refilled|refuel|top up|topped + petrol|tank|jug|mark|litre|litres|pint|pints|can|filler - coolant|water|oil|rad|radiator|header|battery|antifreeze|thermostat|gearbox|brake',
@@ -250,6 +255,7 @@ export const fuelHazards: Hazard[] = [
       PRACTICE('Ignition off and leads grounded before an engine is turned over with plugs out'),
     ],
     words: [
+      'gauge ~ screwed in|in plug hole|in hole|in number|each pot|each hole|in left|in right + pulls|kicks|swings|turns|throttle|spins|goes',
       'plugs out|plug out|plugs removed|without plugs|no plugs ~ turn|turned|spin|kick|pull|crank|starter|push|pushed|gear|rope + spat|spit|wet|oil|fuel|liquid|wall|mist|petrol|water|clear',
       'compression|compression test|comp test ~ took|test|tested|did|gauge|psi|bar|kg|pulls|kicks|reading|throttle|both|left|right - order|price|book says|ratio|last year',
       'plug|plugs ~ on metal|on head|on block|against|lay|laid|out + turn over|turn it over|spin|kick|crank|pull + spark|fuel|petrol|wet|paraffin|flood|flooded|mist - torque',
@@ -291,6 +297,8 @@ export const fuelHazards: Hazard[] = [
     defersTo: 'the tank specialist’s practice, the hot-work rules of your insurer and the local fire code',
     sources: [HOT_WORK, HOT_WORK_ALERT],
     words: [
+      'arc|struck arc|plug welds|puddles|spot welds|tacks|fillet|torch going|torch lit ~ tank|petrol|fuel|before|floor|patch|seat|carb + tank|petrol|fuel|carburettor|carb|tank out',
+      'tank|petrol|fuel can|everything with petrol ~ gardens down|down garden|two gardens|far end|outside|out first|out of van|next door|in yard|across street & weld|welded|welding|arc|torch|plugs|patch|grinder|sparks|braze|tacks|flame|heat',
       'weld|welded|welding|welder|braze|brazed|grinder|grinding|torch|gas|flame|heated|tack|tacked|tacking & carburettor and pipe|carburettor off|carb off|moved carburettor|moved tank|moved can|tank to fence|out to fence|cap on tank|tank in shed|tank in other|other shed|petrol moved|fuel moved|tank outside|tank far|tank away|tank at|tank on grass|tank out',
       'tank|fuel tank|petrol tank ~ out of van|since tuesday|in other shed|other shed|cap on|in garden|at hedge|two fields|neighbours|in cellar|far end + tack|tacking|tacked|weld|welded|welding|grind|grinding|sparks|torch|bucket|blanket',
       'weld|welded|welding|welder|ground it out|grinder|grinding|braze|brazed & tank on grass|tank was on|tank outside|tank away|tank is out|tank off|tank out|tank was off|no fuel|fuel out|petrol out|stood by with water|fire watch|watched spot|bucket of water|extinguisher',
@@ -308,7 +316,7 @@ export const fuelHazards: Hazard[] = [
       '@metaljoin + chassis|floor|sill|wing|fender|outrigger|cross member|body|panel|bulkhead|patch|van|frame|seam|mount|underneath|under - itself|friction|@paper|@money|order|was welded|ship|workbench|on bench',
       'heat|flame|torch|blowlamp|propane + @fuelpart|tank',
       '@metaljoin + shut|near|van|vehicle|inch|inches + tank|fuel|petrol',
-      'drill|cut|grind|saw + fuel tank|petrol tank|gas tank|tank',
+      'drill|grind|saw + fuel tank|petrol tank|gas tank|tank',
       '=sparks|grinder|grinding|cutting disc|cut off disc|flap wheel + fuel line|fuel pipe|petrol pipe|petrol tank|fuel tank|carburettor|petrol|fuel hose - spark plug|magneto|no sparks',
     ],
   },
@@ -389,7 +397,7 @@ export const fuelHazards: Hazard[] = [
       'idle|tickover|revs + hang|hung|climb|surge|race|hunt|too high|wander',
       'throttle|throttle slide + stick|stuck|jam|jammed|wide open|hang|not close|not return|does not come back|not come back|snap back - compression|gauge|plugs out|flood|drowned|dozen|kick|kicks|psi|five kicks|hang in second|hill',
       'throttle cable|accelerator cable + stick|fray|snag|kink|catch|slow|return|come back - caught on|caught under|last few strands|frayed to',
-      'rev|revs|rpm|idle|tickover|tick over + climb|race|racing|scream|away|runaway|run away|rise|by itself|on its own|too high|hang|hung|shoot|surge|full - high street|set',
+      'rev|revs|rpm|idle|tickover|tick over + climb|race|racing|scream|runaway|run away|rise|by itself|on its own|too high|hang|hung|shoot|surge - high street|set',
       'run on|runs on|kept running|keep running|carry on running|would not stop|not stop|not switch off|would not shut off|will not stop + key|ignition|switched off|engine|kill - rain|talking|leak|sprocket|chain|rope|minutes',
       'runaway|ran away|take off by itself + engine|rev|motor|throttle|it|start|itself|own',
       'kill switch|kill button|cut out switch|stop button + not|no|yet|work|wire|fail|without|broken|before - battery',

@@ -26,6 +26,9 @@ export const liftingHazards: Hazard[] = [
     defersTo: 'the vehicle maker’s lifting points, the rated load on jack and stands, and local rules',
     sources: [UNDER_VEHICLES, INDG434],
     words: [
+      'loading ramps|ramps|car ramps|drive on ramps|planks and blocks ~ ran her|ran it|drove her|drove it|up on|up|reach|get at|under|rear|front wheels|fronts|backs - wheelbarrow|trailer|church|walked|boat|loaded on',
+      'rust|dirt|muck|grit|oil ~ teeth|eyes|eye|face|ear|hair|mouth|beard ~ sump|under|looking|chassis|lying|gearbox|up - paint|coffee|grinder|disc|wire',
+      'slid|slide|scooted|crawled|wriggled|shuffled|lay|laid|lying ~ hardboard|cardboard|lino|carpet offcut|old carpet|sheet of|plank|creeper|board|mat|sack|newspaper|gravel + lamp|under|in|below|back|up|underneath|me|her|van|reach - paint|gasket|glass|windscreen|parts|panel|cut|pattern|boards with|planks new|load bed',
       'nobody under|nobody goes under|shook it|shook her|shake it|rocked it|rocked her|shoved it|chock|chocks|chocked|push test|wheel under sill|spare under + jack|stands|stand|trestles|blocks|lifted|raised|under|underneath|sleepers|axle stands - handbrake on|hill start|trailer|parked|brake open|bleed|body|load bed|door|doors|lawn|bed on|frame|box onto|lifted box|blanket',
       'stands|axle stands|trolley jack|jack|trestles|blocks ~ under|on|set|lifted|nose|rear|front|back|four|two|pair|shook|slept|both|cross tube|axle tubes|chassis|sill|down off|lowered - jack plug|union jack|engine stand|stands of|@paper|band|bricks behind|body|load bed|door|doors|lawn|bed on|frame|box onto|lifted box|blanket',
       'underneath|beneath|below ~ van|her|it|chassis|axle|sump|gearbox|floor|rear|back|front|nose ~ lie|lay|lying|crawl|crawled|slid|slide|scoot|scooted|wriggle|got|get|went|go|me|lamp|torch|back|spanner|look|looking|reach|creeper|board - bonnet|seat|paint|bench|tarp|cover|sheet|carpet|mat|dust sheet|bricks behind',
@@ -98,6 +101,9 @@ export const liftingHazards: Hazard[] = [
       'the rated load on crane and sling, the engine maker’s lifting points and local rules for lifting gear',
     sources: [UNDER_VEHICLES, PRACTICE('Nobody under the load; lower it before working on it')],
     words: [
+      'had her out|had it out|had engine out|out it came|out she came|out ~ scaffold pole|pole between|between us|four of us|three of us|rope round|block and tackle|beam - exhaust|tank|door|glass|seat|screen|windscreen|bed|box off',
+      'gearbox|engine|motor|lump ~ came down|comes down|went up|goes up|trolley|bump|landed|lowered|rose|risen - gear came down|engine speed|revs|oil level|hill|temperature',
+      'gantry|scaffold pole|a frame hoist|engine lift|tripod ~ up|engine|gearbox|lifted|hoisted|four of us|stop|centimetres|chain - camera|phone|film',
       'nobody under|no one under|nobody goes under|not under it|stand clear|stood clear|feet clear|hands off|toes|keep out from under|nothing under|nobody underneath + engine|gearbox|motor|box|strap|hoist|crane|hang|hangs|hanging|chain|lump|swing|load|beam - stands|jack stands|axle stands|van',
       'hang|hangs|hanging|hung ~ nobody|nothing|under it|underneath it|stand clear|hoist|crane - door|gate|drape|spring|rope swing|wheels|wall|nail|exhaust',
       'strap|sling|chain|hoist|crane ~ all right|keep out|out from under|nobody under|stand clear|clear|under it|weight - tank strap|watch strap|drive chain|earth strap|chain oiler|seat',

@@ -35,6 +35,8 @@ export const substanceHazards: Hazard[] = [
     defersTo: label,
     sources: [CLP_FLAMMABLE, SKIN, PRACTICE('Mildest first; rags outdoors')],
     words: [
+      'carb dip|carb cleaner|parts dip|dip tank|cleaning fluid|cleaning spirit|lighter fluid|petroleum ether|naphtha|turps|wood preserver|creosote|rust proofing|rustproofing|rust killer|body schutz|stone guard|sprayed wax ~ night|overnight|soak|soaked|brush|brushed|rag|wipe|wiped|skin|gloves|on|in|over|tin|stink|stinks|smell|dip|dipped|spray|sprayed - order|@money|need',
+      'adhesive|glue|spray|sealer|sealant|mastic ~ reeked|reek|reeks|stank|stinks|pongs|high|dizzy|fumes|headache|whole shed|eyes water',
       'glue|paint|primer|lacquer|varnish|thinner|thinners|sealer|sealant|adhesive|aerosol|contact stuff|spray|sprayed|spirit|cleaner|degreaser|stuff|underseal|enamel|etch|zinc|rubber solution + door open|doors open|door wide|doors wide|doors wide open|window open|windows open|both doors|outdoors|open air|mask|respirator|dizzy|headache|fumes|pipe unlit|no heater|heater off|fan on|extractor|fresh air|under tree - antifreeze|petrol in|brake dust|exhaust|engine running|caustic|citric|welding|start|started|old paint|lead|dust',
       'stuff|tin|can|glue|paint|cleaner ~ ferocious|taste it|pong|pongs|eyes water|evil|vile|potent|strong stuff|high as kite|woozy|light headed|head ache|takes skin off|makes me dizzy - petrol|exhaust|coffee|tea',
       'stink|stinks|stinking|reek|reeks|reeked|smells|whiff|dizzy ~ door|doors|window|stuff|lining|glue|glued|open|fan|heater|outside|apple tree|fumes|cure - petrol|fuel|tank stinks|exhaust|fluff|mouse|oil|mice|burning',
@@ -108,6 +110,9 @@ export const substanceHazards: Hazard[] = [
     defersTo: label,
     sources: [LEAD_RRP],
     words: [
+      'certainly lead|surely lead|must be lead|bound to be lead|red is lead|sure is lead|lead for sure|red lead|lead paint|lead primer',
+      'hot air gun|heat gun ~ scraper|paint|cream|colours|layers|years|ribbons|landlord|maroon|green|blue|flakes - heat shrink|glass|rubber|sticker|underseal|dry|dried',
+      'down through|down to ~ layers|colours|cream|green|grey|red|primer|maroon + lead|old|years|metal|mask|wet',
       'mask|wet|damp|damp rag|swab|bag|no dust|dust sheet|kids away|wash overalls + old paint|original paint|lead|old primer|red primer|undercoat|factory paint|layers of paint|old enamel - new paint|lead off|battery|leads|plug lead|ht lead|earth lead|lead lamp',
       'sander|sanding|scraper|grit|heat gun|gel|swab|lead swab|lead test|test kit ~ lead|grey|green|old paint|layers|colours|underneath|beneath|what that is - battery|plug lead|lead time|epoxy',
       'undercoat|primer|paint|coat|coats|layers|red lead|lead ~ old as van|as lead|for lead|lead test|lead paint|lead in it|may be lead|might be lead|could be lead|sixty years|fifty years|forty years|original|factory|first coat of + scrape|scraped|sand|sanded|wire brush|brush|brushed|strip|stripped|damp rag|wet|dust|bag|mask|rub|rubbed|flatted - lead time|plug lead',
@@ -115,7 +120,7 @@ export const substanceHazards: Hazard[] = [
       'body solder|lead loading|lead|leading|lead filler|solder in seam ~ file|filed|sand|sanded|melt|melted|run out|dust|seam|dolly|paddle|spoon|burnt|mask - plug lead|battery lead|earth lead|leads|lead time|led|lead lamp|ht lead|wandering lead|long lead|lead to|lead from|test lead|jump lead|lead off|lead singer',
       'flaking|flakes|curls|ribbons|chips|powdery + scraper|topcoat|top coat|undercoat|paint|primer|stuff + scrape|scraper|sand|came off|heat|under|old - chip shop|bearing|rust flakes',
       'heat gun|scraper|blowlamp|torch|stripper|disc + paint|primer|enamel|layers|ribbons|bare metal + off|old|took|strip|back|green|blue|cream|grey|red - new paint|thin coat|rattle|second coat',
-      'old paint|old green|old blue|old red|old cream|old grey|original colour|paint + ribbons|dust|flakes|flakes off|scraped|scrape|sanded|sand|burnt off|heat gun|grind|blast|chips - new|fresh|powder coat|second coat|dab',
+      'old paint|old green|old blue|old red|old cream|old grey|original colour + ribbons|dust|flakes|flakes off|scraped|scrape|sanded|sand|burnt off|heat gun|grind|blast|chips - new|fresh|powder coat|second coat|dab',
       'coachwork|bodywork|coach lines|old colour|old finish|old blue|old cream|old green|original cream|original blue|original green + sand|flat|flatted|wet and dry|rub|strip|scrape|burn|blast|grind|rubbed',
       'lead + gutter|roof|filed|file|body|join|pillar|arch|shape|panel - earth|plug|battery|length of lead|lead off|jump|lead to|time',
       'lead + filler|seam|run out|file|loaded|loading|wiped|paddle|solder|paint|primer|body + torch|file|sand|seam|melt|old|dust|run|door|wing|cut|roof - plug lead|lead off|lead time|earth lead|jump lead|lead acid|in lead|leads',
@@ -202,6 +207,7 @@ export const substanceHazards: Hazard[] = [
     defersTo: label,
     sources: [PRACTICE('Flat outdoors, or under water in a lidded bin')],
     words: [
+      'rag|rags ~ fence|over fence|to dry|oiling|linseed|oil varnish|hedge|washing line|bucket of water|lidded|metal bin - plug|hole|wet rag over|tap',
       'rag|rags ~ hung|flat|line|outside|water|tin|bin|fence|hedge|lid|spread|not in bin - stuffed|plug hole|cap|wrapped|hand|damp rag|wet rag',
       'rag|rags|wipes|kitchen roll|wadding ~ hung|line|flat|water|can|bin|tin|outside|spread|fence|not in bin|lid|washing line|bucket|airing|out to dry - distributor|plug hole|rag in|rag over cap|wet rag over|damp rag one|dust|stuffed|top can|bag|one bag|rag bag',
       'linseed|boiled linseed|danish oil|tung oil|teak oil|finishing oil|oil varnish|decking oil ~ rag|rags|cloth|coat|coats|board|boards|wood|wipe|wiped|brush|brushed|on|ash|frame|load bed|oak|floor - putty|cake|order|@money|list',
