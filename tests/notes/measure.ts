@@ -196,12 +196,17 @@ export function foundIn(name: string, text: string): Found {
   const toldHere = toldWith(draft);
   for (const [at, step] of steps.entries()) {
     const all = toldHere.get(step) ?? [];
-    const first = Math.min(step.line, ...all.map((one) => one.line));
     const last = Math.max(steps[at + 1]?.line ?? 0, step.line, ...all.map((one) => one.lastLine));
     for (const id of hazardsOf(step.title, [step.statements.map((one) => one.text).join('\n')], all).keys()) {
       found.hazards.push({ line: step.line, id });
-      spans.push({ kind: 'hazards', from: first, to: last, words: id });
+      spans.push({ kind: 'hazards', from: step.line, to: last, words: id });
     }
+    // Told before the first step, and noted there.
+    for (const one of all.filter(({ lastLine }) => lastLine < step.line))
+      for (const id of hazardsOf('', [one.text]).keys()) {
+        found.hazards.push({ line: one.line, id });
+        spans.push({ kind: 'hazards', from: one.line, to: one.lastLine, words: id });
+      }
   }
   return found;
 }

@@ -9,7 +9,7 @@ const KINDS = ['quantities', 'steps', 'faults', 'parts', 'costs', 'thanks', 'haz
 
 /** Dangers and warnings alone: labels heard, and notes told that have a label of theirs within their step, give or take a line. */
 const isGrave = (id: string): boolean => ['DANGER', 'WARNING'].includes(hazard(id)?.signal ?? '');
-const grave = { heard: 0, wanted: 0, right: 0, told: 0 };
+const grave = { heard: 0, wanted: 0, right: 0, told: 0, again: 0 };
 
 const total = Object.fromEntries(KINDS.map((kind) => [kind, { right: 0, wanted: 0, told: 0 }])) as Scores;
 for (const name of readdirSync(folder).filter((one) => one.endsWith('.labels.json')).sort()) {
@@ -27,6 +27,7 @@ for (const name of readdirSync(folder).filter((one) => one.endsWith('.labels.jso
   grave.heard += wantedHere.filter((one) => told.some((span) => answers(span, one))).length;
   grave.told += told.length;
   grave.right += told.length - needless.length;
+  grave.again += needless.filter((span) => wantedHere.some((one) => one.id === span.words)).length;
   if (show !== '--show') continue;
   console.log(`\n== ${text}`);
   for (const kind of ['faults', 'parts', 'costs', 'thanks', 'steps'] as const) {
@@ -51,4 +52,4 @@ for (const kind of KINDS) {
   console.log(`${kind.padEnd(12)}${recall.toFixed(3)}   ${kind === 'hazards' ? '  —  ' : precision.toFixed(3)}      ${kind === 'hazards' ? '  —  ' : ((2 * recall * precision) / (recall + precision || 1)).toFixed(3)}   ${right}/${wanted}/${told}`);
 }
 const part = (some: number, all: number): string => (all === 0 ? '  —  ' : (some / all).toFixed(3));
-console.log(`dangers and warnings: recall ${part(grave.heard, grave.wanted)} (${grave.heard}/${grave.wanted}), precision ${part(grave.right, grave.told)} (${grave.right}/${grave.told})`);
+console.log(`dangers and warnings: recall ${part(grave.heard, grave.wanted)} (${grave.heard}/${grave.wanted}), precision ${part(grave.right, grave.told)} (${grave.right}/${grave.told}); ${grave.again} of the needless notes are on work that goes on from a label of theirs elsewhere in the text`);
