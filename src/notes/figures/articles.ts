@@ -78,7 +78,7 @@ export function withArticle(
   const base = { from: i, word: true, decimal: false, start: tokens[i]?.start ?? 0 };
   const sum = SUMS[at(tokens, k)];
   if (sum !== undefined)
-    return { ...base, to: k + 1, value: sum, digits: String(sum), unit: 'GBP', end: tokens[k]?.end ?? 0 };
+    return { ...base, to: k + 1, value: sum, digits: String(sum), unit: 'note?', end: tokens[k]?.end ?? 0 };
   const read: Reading = { ...base, to: k, value: 1, digits: '1' };
   const found = formAt(tokens, k, read, text);
   if (

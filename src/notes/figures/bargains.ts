@@ -25,6 +25,7 @@ export function isBargained(tokens: readonly Token[], all: readonly Candidate[],
   if (!ends) return false;
   const size = one.value / sum.value;
   if (/ (?:and|was|be|is|for|plus|then|\+|,) (?:yet )?another $/.test(lead)) return size < 3;
+  if (/^(?:plus|\+)$/.test(at(tokens, one.from - 1)) && one.from - sum.to < 3) return size < 3;
   // "forty four pounds and the tube six"
   if (/ and the \S+ $/.test(lead) && one.from - sum.to < 5) return size < 2;
   // "a set at eleven euros and plates are thirty eight"

@@ -8,7 +8,7 @@ import { counts, isAlone, type Standing, standingOf } from './standing.ts';
 import { at, joins, type Token } from './tokens.ts';
 
 /** Units that are lent only where two figures are plainly set against each other. */
-const OWN = /^(?:%|h|min|s|day|week|km|mi|kg|g|hp|W|Ah|mm2|teeth|turn|click|ohm|lb|L\/100km|mpg)$/;
+const OWN = /^(?:%|h|min|s|day|week|km|mi|kg|g|hp|W|Ah|mm2|teeth|turn|click|lb|L\/100km|mpg)$/;
 /** Units that are lent. */
 const LENT =
   /^(?:mm|cm|um|thou|in|m|ft|V|mV|A|mA|bar|psi|kPa|N|kgf|degC|degF|deg|rpm|km\/h|mph|N m|lbf ft|lbf in|L|gal|pt|qt|mL|cm3|kohm|%|h|min|s|day|week|km|mi|kg|g|hp|W|Ah|mm2|teeth|turn|click|ohm|lb|L\/100km|mpg)$/;
@@ -164,6 +164,7 @@ function costOf(one: Candidate, other: Candidate, standing: Standing, far: numbe
   const places = one.digits.split('.')[1]?.length ?? 0;
   if (one.decimal && /^(?:rpm|teeth|psi|km\/h|mph)$/.test(other.unit) && places > 1)
     return Number.POSITIVE_INFINITY;
+  if (/^(?:km\/h|mph)$/.test(other.unit) && unlike > 0.9) return Number.POSITIVE_INFINITY;
   let cost = far * (0.7 + unlike);
   if (own)
     cost *= /^(?:another|or|than|took|takes|nearer|not|stamped)$/.test(before)

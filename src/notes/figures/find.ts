@@ -81,6 +81,8 @@ function pieceEnd(text: string, from: number): number {
 function settled(tokens: readonly Token[], found: readonly Candidate[], leaning: Leaning): Candidate[] {
   const all = found.map((one): Candidate => {
     if (!one.unit.endsWith('?')) return one;
+    // "a tenner" is said of any money
+    if (one.unit === 'note?') return { ...one, unit: leaning.money || 'GBP' };
     if (one.unit === 'mil?') return { ...one, unit: whichMil(tokens, one) };
     if (one.unit === 'deg?') return { ...one, unit: whichDegrees(tokens, one, leaning) || 'none' };
     if (one.unit === 'pounds?') return { ...one, unit: whichPounds(tokens, one, leaning.psi) || 'none' };

@@ -147,6 +147,13 @@ export function countsOrNames(tokens: readonly Token[], read: Reading): boolean 
     startsNumber(tokens, read.to + 1)
   )
     return true;
+  // "Home 15.25."
+  if (
+    /^(?:home|arrived|started|finished|left|set off|away)$/.test(before) &&
+    /^(?:[01]?\d|2[0-3])\.[0-5]\d$/.test(read.digits) &&
+    /^(?:|[.,;)])$/.test(after)
+  )
+    return true;
   if (isHour(tokens, read) || isHeadingNumber(tokens, read.from)) return true;
   // "6x 8.5 mm"
   if (/^(?:x|×)$/.test(after) && joins(tokens, read.to) && !joins(tokens, read.to + 1)) return true;

@@ -40,7 +40,7 @@ export function shareUnits(tokens: readonly Token[], all: readonly Candidate[]):
     const words = between.map(({ text }) => text).join(' ');
     if (/^(?:x|×|by)$/.test(words)) {
       if (
-        !LENGTHS.test(b.unit) ||
+        !(LENGTHS.test(b.unit) || (b.unit === 'W' && a.value > 2)) ||
         (Number.isInteger(a.value) && a.value <= 24 && COUNTED.test(at(tokens, b.to)))
       ) {
         a.unit = NONE;

@@ -1,6 +1,7 @@
 /** A number said in words, or in digits and words together: "three point four", "two and a quarter", "1 and a half", "3 point 5". */
 import { decimalsAt } from './decimal-words.ts';
 import type { Reading } from './figure.ts';
+import { isNumberName } from './number-names.ts';
 import { type Part, partNameAt } from './part-names.ts';
 import { andPartAt, onePartAt, partsAfter } from './part-words.ts';
 import { at, joins, next, type Token } from './tokens.ts';
@@ -10,8 +11,18 @@ export const inFull = (value: number): string => String(Math.round(value * 1e6) 
 
 const NO_POINT = /^(?:this|that|some|what|no|any|which|each|every|one|high|low|weak|bad|starting|jacking)$/;
 
+/** "a new one fourteen pounds": this "one" is a thing, and the number begins behind it. */
+const A_THING =
+  /^(?:new|old|good|other|big|small|better|spare|cheap|cheaper|this|that|which|every|only|wrong|right|proper|used|decent|second-hand|secondhand)$/;
+const isThing = (tokens: readonly Token[], i: number): boolean =>
+  at(tokens, i) === 'one' &&
+  A_THING.test(at(tokens, i - 1)) &&
+  isNumberName(at(tokens, i + 1)) &&
+  !/^(?:hundred|thousand)$/.test(at(tokens, i + 1));
+
 export function saidAt(tokens: readonly Token[], i: number): Reading | undefined {
   const word = at(tokens, i);
+  if (isThing(tokens, i)) return undefined;
   if (word === 'point') return pointFirst(tokens, i);
   if (/^(?:a|couple)$/.test(word)) {
     const couple = coupleAt(tokens, i);

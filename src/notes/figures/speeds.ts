@@ -8,7 +8,7 @@ const GOES_BEHIND =
 const GOES_BEFORE =
   / (?:doing|reads|reading|showing|shows|showed|says|indicated|clocked|pulls it at|pulls|needle at|needle on|speed of|flat out at|flat out it's|average of|averaged|cruises at|cruise at|cruising at|settles at|sits at|holds|got to|reached|up to|under|over|past|between|and|at|to|about|about) $/;
 const DRIVING =
-  / (?:shakes|shake|vibrates|vibration|buzz|buzzes|wobble|wobbles|whine|whines|drone|brake|braking|brakes|breaks|acceleration|slowing|slow|slowed|speed|speedo|speedometer|gear|hill|road|lane|level|drive|driving|drove|flat out|needle|clock|climb|downhill|uphill|straight|cruise|cruises|cruising|motorway|bypass|throttle|satellite|kilometre|overtook|overtaken|limit) /;
+  / (?:shakes|shake|vibrates|vibration|buzz|buzzes|wobble|wobbles|whine|whines|drone|brake|braking|brakes|breaks|acceleration|slowing|slow|slowed|speed|speedo|speedometer|gear|hill|road|lane|level|drive|driving|drove|flat out|needle|clock|climb|downhill|uphill|straight|cruise|cruises|cruising|motorway|bypass|throttle|satellite|kilometre|overrun|tucked|flat|overtook|overtaken|limit) /;
 
 /** "four bolts": a noun behind a whole number is counted by it. */
 function counted(tokens: readonly Token[], one: Candidate): boolean {
@@ -23,7 +23,8 @@ function counted(tokens: readonly Token[], one: Candidate): boolean {
   );
 }
 
-const AT_SPEED = / (?:at|from|to|past|beyond|over|above|under|below) (?:about |nearly |around |maybe )?$/;
+const AT_SPEED =
+  / (?:at|from|to|than|past|beyond|over|above|under|below) (?:about |nearly |around |maybe )?$/;
 /** Where one of these is near, a bare number may be anything. */
 const OTHERWISE =
   / (?:thermometer|temperature|temperature's|temp|gauge|degrees|water|hot|boil|header|cap|rpm|revs|rev|volt|volts|bar|psi|tyres|tyre|clearance|torque|washer|gap|mm|millimetres|minutes|minute|hour|hours|tooth|teeth) /;

@@ -13,11 +13,11 @@ const READS = words(
 );
 /** The strongest of them: what follows is set against a figure. */
 const AGAINST = words(
-  `be been wants want wanted limit limits min max minimum maximum says say said allows allow allowed reads read than between from to not spec was is standard nominal goes shows show showed reckoned measures measure measured get got another or until till now asks asked calls book specifies against weigh weighs weighed took takes waited hold holds make makes instead stamped moves moved does used`,
+  `be been told wants want wanted limit limits min max minimum maximum says say said allows allow allowed reads read than between from to not spec was is standard nominal goes shows show showed reckoned measures measure measured get got another or until till now asks asked calls book specifies against weigh weighs weighed took takes waited hold holds make makes instead stamped moves moved does used`,
 );
 /** Between the two: "it should be about", "the limit is only". */
 const LOOSE = words(
-  `about around only just roughly nearly say exactly a the be of more like maybe well still really at actually probably than what er um uh : = ~ ± ( min max perhaps for stamped under over`,
+  `about around only just roughly nearly say exactly a the be of more like maybe well still really at actually probably me us than what er um uh : = ~ ± ( min max perhaps for stamped under over`,
 );
 /** What may follow a figure that carries no unit of its own. */
 const MAY_FOLLOW = words(
@@ -25,7 +25,7 @@ const MAY_FOLLOW = words(
 );
 /** Readings do not count nouns: "four bolts", "ten strokes". */
 const COUNTS = words(
-  `of times bolt screw nut strand stud plate pair click day week month year people mile seat wire pull kick coat drop link seal spring gear hole way end bit piece hundred thousand more o'clock am pm stroke speed wheel wheeled legged pot cylinder pin start sided spanner socket weight grade core ply stage spoke hex jaw lobe feet men children teeth threads thread inch person thing time side hand leaf pack washer ball roller fin fins tin box bag`,
+  `of times bolt screw nut strand stud plate pair click day week month year people mile seat wire pull kick coat drop link seal spring gear hole way end bit piece hundred thousand more o'clock am pm stroke speed wheel wheeled legged pot cylinder pin start sided spanner socket weight grade core ply stage spoke hex jaw lobe feet men children teeth threads thread inch person thing time side hand leaf pack washer ball roller fin fins tin box bag paper mesh octane gauge`,
 );
 /** What a small number, which mostly counts, is set against a figure by. */
 const STRICT = words(

@@ -69,15 +69,18 @@ function settleAll(
 /** "31.20 to the mount people in pounds", "96.00 + crate 18.00, all GBP". */
 function namedBehind(tokens: readonly Token[], one: Candidate): string {
   if (!nearIn(tokens, one.to)) return '';
-  const found =
-    / (?:in|all) (pounds|sterling|euros|dollars|crowns|yen|czech crowns|gbp|eur|usd|czk|jpy|kč)\b/.exec(
-      around(tokens, one.to, one.to + 8),
-    )?.[1] ?? '';
+  const near = around(tokens, one.to, one.to + 8);
+  const found = IN_CURRENCY.exec(near)?.[1] ?? CURRENCY_LAST.exec(near)?.[1] ?? '';
   return found === '' ? '' : (IN_WORDS[found] ?? found.toUpperCase());
 }
 
+const CURRENCY = 'pounds|sterling|euros|dollars|crowns|yen|czech crowns|gbp|eur|usd|czk|jpy|kč';
+const IN_CURRENCY = new RegExp(` (?:in|all) (${CURRENCY}) `);
+/** "5.60 plus 2 for the envelope, euros." */
+const CURRENCY_LAST = new RegExp(` , (${CURRENCY}) [.;!?)]`);
+
 const nearIn = (tokens: readonly Token[], from: number): boolean => {
-  for (let k = from; k < from + 7; k++) if (at(tokens, k) === 'in' || at(tokens, k) === 'all') return true;
+  for (let k = from; k < from + 7; k++) if (/^(?:in|all|,)$/.test(at(tokens, k))) return true;
   return false;
 };
 
@@ -178,7 +181,9 @@ function isSum(
   const posted =
     FREIGHT.test(after) ||
     (beside !== undefined &&
-      / to (?:send|fly|post|ship|deliver|freight|buy|hire|rent) /.test(around(tokens, one.to, one.to + 2))) ||
+      /^ (?:for (?:them|him|her) )?to (?:send|fly|post|ship|deliver|freight|buy|hire|rent) /.test(
+        around(tokens, one.to, one.to + 4),
+      )) ||
     (after === 'for' && [1, 2].some((k) => FREIGHT.test(at(tokens, one.to + k))));
   if (posted) return one.decimal || cents || beside !== undefined || paying;
   if (written)
@@ -189,6 +194,9 @@ function isSum(
       EACH.test(after)
     );
   if (cents) {
+    // "it's meant to be nine hundred and this one is eight fifty"
+    if (!paying && [all[i - 1], all[i + 1]].some((other) => other !== undefined && plainLike(other, one)))
+      return false;
     if ((paying || each) && /^(?:was|is|cost|paid|for|at|@)$/.test(before)) return true;
     const close =
       beside !== undefined && Math.min(Math.abs(one.from - beside.to), Math.abs(beside.from - one.to)) < 9;
@@ -214,6 +222,8 @@ function isRound(
     )
   )
     return false;
+  // "0.80 EUR for ten"
+  if (at(tokens, one.from - 1) === 'for' && beside && one.from - beside.to === 1) return false;
   const odd = at(tokens, one.to) === 'odd';
   const [before, after] = [at(tokens, one.from - 1), at(tokens, one.to)];
   if (odd && beside && one.from - beside.to < 12) return true;
@@ -227,6 +237,12 @@ function isRound(
     !counts(tokens, one)
   );
 }
+
+const plainLike = (other: Candidate, one: Candidate): boolean =>
+  other.unit === '' &&
+  !other.pair &&
+  Math.abs(other.value / one.value - 1) < 0.3 &&
+  Math.abs(other.from - one.from) < 12;
 
 /** "18.00" may be an hour, "7.80" none. */
 const isTime = (one: Candidate): boolean => one.value < 24 && Number(one.digits.split('.')[1] ?? '99') < 60;

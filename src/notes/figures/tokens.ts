@@ -99,8 +99,12 @@ export const joins = (tokens: readonly Token[], i: number, most: 0 | 1 | 2 = 0):
 export function next(tokens: readonly Token[], i: number): number {
   if (at(tokens, i) === '-' && joins(tokens, i, 1) && joins(tokens, i + 1, joins(tokens, i) ? 2 : 1))
     return i + 1;
-  return joins(tokens, i, 2) ? i : -1;
+  return joins(tokens, i, 2) && !isStamped(tokens, i) ? i : -1;
 }
+
+/** A line that begins with a stamp, which is blank by now, begins something new. */
+const isStamped = (tokens: readonly Token[], i: number): boolean =>
+  tokens[i]?.gap === 2 && (tokens[i]?.start ?? 0) - (tokens[i - 1]?.end ?? 0) > 5;
 
 /** The words round a place, in order, as one string between blanks: for looking a topic up. */
 export function around(tokens: readonly Token[], from: number, to: number): string {

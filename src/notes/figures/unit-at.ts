@@ -148,6 +148,7 @@ function endsWell(tokens: readonly Token[], i: number, to: number, form: Form): 
     return false;
   return !(
     to - i === 1 &&
+    !MONEY.has(form.unit) &&
     at(tokens, i).length < 3 &&
     /^[/'’&]$/.test(after.text) &&
     beyond?.gap === 0 &&

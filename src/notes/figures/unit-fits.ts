@@ -98,7 +98,7 @@ export function fits(tokens: readonly Token[], i: number, to: number, form: Form
 }
 
 const WIRED =
-  / (?:cable|cables|wire|wires|lead|leads|loom|strap|earth|feed|core|copper|soldered|solder|crimped|flex|strands) /;
+  / (?:cable|cables|wire|wires|lead|leads|loom|strap|earth|feed|core|copper|soldered|solder|crimped|flex|strands|lamp|lamps|bulb|lights|headlamps|millimetres) /;
 
 const isCoin = (tokens: readonly Token[], from: number, to: number): boolean =>
   (/^(?:coins?|pieces?|bit)$/.test(at(tokens, to)) && joins(tokens, to, 1)) ||
