@@ -113,12 +113,19 @@ function nearest(faults: string, name: string): string {
   return `There is no faults/${name}.md yet. ${meant(name, names, 'Take the fault first.')}`;
 }
 
+/** "Float; Needle": suspects by their names. */
+function suspectsOf(said: string): { suspects?: { id: string; name: string }[] } {
+  const names = [...new Map(said.split(';').flatMap((one) => (slug(one) ? [[slug(one), one.trim()]] : [])))];
+  return names.length > 0 ? { suspects: names.map(([id = '', name = '']) => ({ id, name })) } : {};
+}
+
 const newFault = ({ row, words }: Kept): string =>
   `---\n${stringify(
     {
       title: row['title'],
       system: row['system'],
       symptom: row['symptom'],
+      ...suspectsOf(row['suspects'] ?? ''),
       events: [
         {
           chapter: row['chapter'],

@@ -5,7 +5,7 @@ import { NAMED } from './consent.ts';
 import { fromBoughtRow } from './proposals/bought-row.ts';
 import { Collector } from './proposals/collector.ts';
 import { costRow, sumsOf } from './proposals/cost.ts';
-import { Faults, type KnownFault } from './proposals/faults.ts';
+import { Faults, type KnownFault, type TextFault } from './proposals/faults.ts';
 import { measuredIn } from './proposals/measured.ts';
 import type { Noun } from './proposals/nouns.ts';
 import { tagged } from './proposals/nouns.ts';
@@ -15,6 +15,7 @@ import type { Supporter } from './proposals/person.ts';
 import type { Proposal } from './proposals/proposal.ts';
 import { putOffIn } from './proposals/put-off.ts';
 import { Refits } from './proposals/refits.ts';
+import { Suspects } from './proposals/suspects.ts';
 import { Telling } from './proposals/telling.ts';
 import { Thanks } from './proposals/thanks.ts';
 import { afterwards, faultAs, fromRow } from './proposals/told-of-faults.ts';
@@ -51,6 +52,7 @@ export function proposalsOf(
   const thanks = new Thanks(to.supporters ?? [], to.chapter);
   const masked = new Map(reads.map((read) => [read.source.name, read.masked]));
   const refits = new Refits(to.chapter);
+  const suspects = new Suspects();
   const parts = new PartsTold();
   /** The thing last named, for "it"; and the statement whose things were named before, where it names any. */
   let thing = '';
@@ -77,9 +79,11 @@ export function proposalsOf(
     const system = area ?? 'whole machine';
     const telling = new Telling(one, masked.get(one.source));
     const fault = said.get('fault');
+    let of: TextFault | undefined;
     if (fault) {
       const told = faults.told(one, fault, at, thing);
-      faultAs(one, told, { because: fault, system, base }, out);
+      of = told.fault;
+      suspects.opened(told.fault, faultAs(one, told, { because: fault, system, base }, out), at);
       afterwards(one, told.fault, base, out);
     } else if (putOffIn(one) !== undefined || said.has('tried')) {
       const near = faults.nearest(one, at);
@@ -92,6 +96,7 @@ export function proposalsOf(
           review: '',
         });
     }
+    suspects.heard(one.text, thing, at, () => of ?? faults.nearest(one, at));
     refits.heard(one, system, out);
     if (said.has('measurement') || (!said.has('cost') && decimals(one) > 1))
       for (const [n, { item, position, found, min, max, unit }] of measuredIn(

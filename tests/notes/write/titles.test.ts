@@ -3,6 +3,7 @@ import { readSource } from '../../../src/notes/read/read-source.ts';
 import { deedIn } from '../../../src/notes/say/deed.ts';
 import { taggedWords } from '../../../src/notes/say/words.ts';
 import { faultTitle } from '../../../src/notes/write/proposals/fault-title.ts';
+import { suspectsIn } from '../../../src/notes/write/proposals/suspects.ts';
 import { writeUp } from '../../../src/notes/write-up.ts';
 import { COST_NAMES, FAULT_TITLES, FAULTS_NOT_YET, NOT_YET, STEP_TITLES } from './titles.table.ts';
 
@@ -50,5 +51,26 @@ describe('what "it" stands for is looked up in what was said before', () => {
   ])('%j → %s', (text, wanted) => {
     const { draft } = written('a.md', `# Work\n\n${text}`);
     expect(draft.steps.map((step) => step.title)).toContain(wanted);
+  });
+});
+
+describe('who is suspected is told by what somebody thinks, reckons or asks', () => {
+  test.each([
+    ["so i think it's the ball joints and not the box please", '', ['Ball joints']],
+    ["so it might be that and i'll order one", 'detent spring', ['Detent spring']],
+    ["i bet it's the bearing", '', ['Bearing']],
+    ['drip at the water pump, one every 30 s, from the hole below = seal', '', ['Seal']],
+    ['o/s flasher stays on, relay tired?', '', ['Relay']],
+    ["I don't think it's the box", '', []],
+    ["could be the neighbour's cat", '', []],
+    ['it is the coil and nothing else', '', []],
+  ] as const)('%s (%s) → %j', (said, it, wanted) => expect(suspectsIn(said, it)).toEqual(wanted));
+
+  test('a suspect goes to the fault that is talked of', () => {
+    const { proposals } = written(
+      'a.md',
+      '# Drive\n\n- third gear jumps out on the overrun\n- could be the detent spring\n',
+    );
+    expect(proposals.find(({ kind }) => kind === 'fault')?.row).toMatchObject({ suspects: 'Detent spring' });
   });
 });

@@ -4,17 +4,19 @@ import { wordsOf } from '../prose.ts';
 import type { Collector } from './collector.ts';
 import { type Faults, severityOf, type TextFault } from './faults.ts';
 import { beyond, measuredRows } from './measured-row.ts';
+import type { Proposal } from './proposal.ts';
+import { putOffIn } from './put-off.ts';
 
-/** A new fault, or a finding of one that is known. */
+/** A new fault, or a finding of one that is known; the proposal of a new one. */
 export function faultAs(
   one: Statement,
   { fault, fresh }: { fault: TextFault; fresh: boolean },
   { because, system, base }: { because: string; system: string; base: Record<string, string> },
   out: Collector,
-): void {
+): Proposal | undefined {
   const text = wordsOf(one);
   if (fresh)
-    out.add(one, 'fault', because, {
+    return out.add(one, 'fault', because, {
       file: fault.file,
       title: fault.title,
       system,
@@ -22,8 +24,9 @@ export function faultAs(
       severity: severityOf(one.text, one.area),
       ...base,
     });
-  else if (!one.said.has('put off') && !one.said.has('cured'))
+  if (putOffIn(one) === undefined && !one.said.has('cured'))
     out.add(one, 'finding', because, { fault: fault.file, what: 'tried', ...base, text });
+  return undefined;
 }
 
 /** What a statement says of a fault besides that it is there: put off, cured, or tried. */
@@ -36,8 +39,8 @@ export function afterwards(
   const { said } = one;
   const text = wordsOf(one);
   if (fault.cured) return;
-  if (said.has('put off'))
-    out.add(one, 'put off', said.get('put off') ?? '', { fault: fault.file, ...base, text, review: '' });
+  const putOff = putOffIn(one);
+  if (putOff !== undefined) out.add(one, 'put off', putOff, { fault: fault.file, ...base, text, review: '' });
   else if (said.has('cured')) {
     fault.cured = true;
     out.add(one, 'finding', said.get('cured') ?? '', { fault: fault.file, what: 'cured', ...base, text });
