@@ -154,6 +154,16 @@ export function countsOrNames(tokens: readonly Token[], read: Reading): boolean 
     /^(?:|[.,;)])$/.test(after)
   )
     return true;
+  // "hinge screws, three and three"
+  if (
+    before === ',' &&
+    Number.isInteger(read.value) &&
+    read.value <= 12 &&
+    /^(?:screws|bolts|nuts|studs|washers|clips|gaskets|rivets|bulbs|fuses|bushes|seals|plugs|pins|springs|holes|bearings)$/.test(
+      at(tokens, read.from - 2),
+    )
+  )
+    return true;
   if (isHour(tokens, read) || isHeadingNumber(tokens, read.from)) return true;
   // "6x 8.5 mm"
   if (/^(?:x|×)$/.test(after) && joins(tokens, read.to) && !joins(tokens, read.to + 1)) return true;
@@ -212,6 +222,8 @@ function isHeadingNumber(tokens: readonly Token[], from: number): boolean {
 export function isNaming(tokens: readonly Token[], from: number, value: number): boolean {
   let k = from - 1;
   if (/^[.#:]$/.test(at(tokens, k))) k -= 1;
+  // "12 V 5 W" has no version
+  if (at(tokens, k) === 'v' && tokens[k - 1]?.kind === 'number') return false;
   if (
     /^(?:is|of)$/.test(at(tokens, k)) &&
     /^(?:number|size|type|grade|class|figure)$/.test(at(tokens, k - 1))

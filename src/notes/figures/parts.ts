@@ -23,8 +23,8 @@ function unitOf(
   const part = one.part ?? 0;
   const after = joins(tokens, one.to, 1) ? at(tokens, one.to) : '';
   const thing = INCH_THINGS.test(after) || (after === '-' && INCH_THINGS.test(at(tokens, one.to + 1)));
-  // A thread's name, as M8 is
-  if (/^(?:bsf|bsw|bsp|unf|unc|whit|whitworth|npt|cycle|tpi)$/.test(after)) return '';
+  // A thread's or a spanner's name, as M8 is
+  if (/^(?:bsf|bsw|bsp|unf|unc|whit|whitworth|npt|cycle|tpi|af)$/.test(after)) return '';
   if (part === 1000) return 'in';
   if (part === 100) return inches && !metric ? '' : 'mm';
   if (part === 10)

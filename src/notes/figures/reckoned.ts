@@ -89,7 +89,7 @@ function addedUp(tokens: readonly Token[], all: readonly Candidate[], i: number)
   ]) {
     if (!a || !b || b.from - a.to !== 1 || !/^(?:\+|and|plus)$/.test(at(tokens, a.to))) continue;
     const sum = a.value + b.value;
-    if (sum < 6) continue;
+    if (sum < (at(tokens, a.to) === 'and' ? 20 : 6)) continue;
     for (const other of all.slice(Math.max(0, i - 5), i + 5))
       if (other !== a && other !== b && known(other) && near(other, a) && equal(other.value, sum))
         return other.unit;

@@ -77,7 +77,7 @@ function namedBehind(tokens: readonly Token[], one: Candidate): string {
 const CURRENCY = 'pounds|sterling|euros|dollars|crowns|yen|czech crowns|gbp|eur|usd|czk|jpy|kč';
 const IN_CURRENCY = new RegExp(` (?:in|all) (${CURRENCY}) `);
 /** "5.60 plus 2 for the envelope, euros." */
-const CURRENCY_LAST = new RegExp(` , (${CURRENCY}) [.;!?)]`);
+const CURRENCY_LAST = new RegExp(` , (${CURRENCY}) [.,;!?)]`);
 
 const nearIn = (tokens: readonly Token[], from: number): boolean => {
   for (let k = from; k < from + 7; k++) if (/^(?:in|all|,)$/.test(at(tokens, k))) return true;

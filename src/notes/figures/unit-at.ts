@@ -119,7 +119,7 @@ function matched(tokens: readonly Token[], i: number, form: Form): number {
         joins(tokens, k + 1, 1)
       )
         k += 1;
-      if (!joins(tokens, k, 2)) return -1;
+      if (!joins(tokens, k, form.glued[place] ? 0 : 2)) return -1;
     }
     if (at(tokens, k) !== word) return -1;
     k += 1;

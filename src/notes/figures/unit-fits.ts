@@ -19,6 +19,7 @@ export function fits(tokens: readonly Token[], i: number, to: number, form: Form
     return false;
   if (word === 'in' && form.words.length === 1) {
     if (after === '') return !read.word;
+    if (after === 'by' && tokens[to + 1]?.kind === 'number') return true;
     if (read.word && /^(?:from|to|or|off|of|out|past|away|and)$/.test(after)) return false;
     if (read.fraction || read.digits.startsWith('0.'))
       return (
@@ -84,6 +85,7 @@ export function fits(tokens: readonly Token[], i: number, to: number, form: Form
       around(tokens, read.from - 5, to + 3),
     );
   if (/^(?:turns|teeth)$/.test(word) && /^(?:first|last)$/.test(at(tokens, read.from - 1))) return false;
+  if (word === 'turns' && read.value === 1) return false;
   if (/^turns?$/.test(word))
     return !/^(?:up|round|ups|signal|signals)$/.test(after) || read.fraction === true || word === 'turns';
   if (word === 'square' && form.words.length === 1)
@@ -106,4 +108,4 @@ const isCoin = (tokens: readonly Token[], from: number, to: number): boolean =>
 
 /** Nouns that an inch is said of. */
 const IN_WHAT =
-  /^(?:thick|long|wide|deep|bore|dia|diameter|drive|bolts?|bsf|bsw|unf|unc|whit|thread|spanner|socket|drill|of|gap|plugs?|x|play|clearance|hose|pipe|tube|bars?|dowel|pin|studs?|plate|ball|balls|chain|af|od|id|max|min|wheel|wheels|rim|rims|pitch|square|round|high|from|to|or|off|below|above|apart|proud|away|clear|past|longer|shorter|wider|disc|nail|nails|screws?|washers?|rod|sheet|strip|angle|copper|brass|steel)$/;
+  /^(?:thick|long|wide|deep|bore|dia|diameter|drive|bolts?|bsf|bsw|unf|unc|whit|thread|spanner|socket|drill|of|gap|plugs?|x|play|clearance|hose|pipe|tube|bars?|dowel|pin|studs?|plate|ball|balls|chain|af|od|id|max|min|wheel|wheels|rim|rims|pitch|square|round|high|from|to|or|off|below|above|apart|proud|away|clear|past|longer|shorter|wider|disc|nail|nails|screws?|washers?|rod|sheet|strip|angle|copper|brass|steel|oak|ash|pine|timber|planks?|boards?|beam|ply|plywood)$/;

@@ -5,6 +5,8 @@ import { UNIT_WORDS } from './unit-words.ts';
 export interface Form {
   unit: string;
   words: readonly string[];
+  /** Which of them touch the one before: the 2 of mm2. */
+  glued: readonly boolean[];
   /** Only behind digits. */
   digits: boolean;
   /** Only where it touches the digits. */
@@ -26,10 +28,12 @@ function compiled(): Map<string, Form[]> {
   for (const [unit, forms] of Object.entries(UNIT_WORDS))
     for (const form of forms.split(', ').flatMap(spelled)) {
       const written = form.replace(/^[#=]?!?/, '');
-      const words = tokensOf(written).map(({ text }: Token) => text);
+      const tokens = tokensOf(written);
+      const words = tokens.map(({ text }: Token) => text);
       const one: Form = {
         unit,
         words,
+        glued: tokens.map(({ kind, gap }, place) => place > 0 && kind === 'number' && gap === 0),
         digits: /^[#=]/.test(form),
         touching: form.startsWith('='),
         ...(/^[#=]?!/.test(form) ? { exact: written } : {}),
