@@ -148,7 +148,10 @@ function verbAt(words: readonly TaggedWord[], at: number): Deed | undefined {
     return unnamed;
   const tries = words[at - 1]?.text === 'to' && /^(?:tried|trying)$/.test(words[at - 2]?.text ?? '');
   if (verb === 'mix' && object.text === '') object = { text: 'fuel', full: 'the fuel', end: next, led: true };
-  const engine = object.text === '' && ENGINE.test(verb) && /^(?:it|her|that)$/.test(pronoun);
+  const engine =
+    object.text === '' &&
+    /^(?:it|her|that)$/.test(pronoun) &&
+    (ENGINE.test(verb) || (verb === 'turn' && wentTo.particles[0] === 'over'));
   if (engine) object = { text: 'engine', full: 'the engine', end: next, led: true };
   const title = titleOf(tries ? `try to ${verb}` : verb, before, object, engine ? '' : pronoun, wentTo);
   return { title, verb, told, at, object: object.text };

@@ -140,6 +140,8 @@ export function phraseAt(words: readonly TaggedWord[], from: number): Phrase {
       (word.pos === 'VERB' && !/(?:ed|en|ing)$/.test(word.text))
     )
       break;
+    // "My thumb round the handle": where it went is no part of its name.
+    if (noun && /^(?:round|across|over|down|up)$/.test(word.text) && next?.pos === 'DET') break;
     if (!/^[a-z0-9][a-z0-9./-]*$/.test(word.text) || word.text === 'w' || word.text === 'abt') break;
     if (noun && STATE_ADJECTIVE.test(word.text) && out.length > 0 && k > begins) break;
     out.push(word.text);
