@@ -77,6 +77,17 @@ describe('A table of things measured', () => {
   });
 });
 
+test('a row that tells of a fault in words is one', () => {
+  const list = proposed(`Hoses, looked over:
+
+| hose | length | state |
+| --- | --- | --- |
+| top | 240 mm | cracked and leaking at the engine end |
+| bottom | 310 mm | good |
+`);
+  expect(rows(list, 'fault', 'symptom')).toEqual(['top, cracked and leaking at the engine end']);
+});
+
 describe('Thanks', () => {
   test('two helpers are two proposals, and what is said on of one stays with him', () => {
     const list = proposed(

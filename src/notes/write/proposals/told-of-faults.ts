@@ -57,6 +57,7 @@ export function fromRow(
   faults: Faults,
   at: number,
 ): void {
+  let faulty = false;
   for (const [n, row] of measuredRows(one, head).entries()) {
     const { item, position, found, min, max, unit } = row;
     out.add(
@@ -67,6 +68,7 @@ export function fromRow(
       n === 0 ? '' : String(n),
     );
     if (!beyond(row)) continue;
+    faulty = true;
     const what = position === '' ? item : `${item}, ${position}`;
     const symptom = `${what}: ${found} ${unit} found, ${min && Number(found) < Number(min) ? `at least ${min}` : `at most ${max}`} ${unit} allowed.`;
     const told = faults.told({ ...one, text: `${what} beyond its limit` }, '', at, '');
@@ -86,4 +88,21 @@ export function fromRow(
         n === 0 ? '' : String(n),
       );
   }
+  const because = one.said.get('fault');
+  if (faulty || because === undefined) return;
+  // "| top hose | 240 mm | soft and swollen |": told in words.
+  const text = (one.cells ?? [])
+    .map((cell) => cell.trim())
+    .filter((cell) => /\p{L}{3}/u.test(cell))
+    .join(', ');
+  const told = faults.told({ ...one, text }, because, at, '');
+  if (told.fresh)
+    out.add(one, 'fault', because, {
+      file: told.fault.file,
+      title: told.fault.title,
+      system: one.area ?? 'whole machine',
+      symptom: text,
+      severity: severityOf(text, one.area),
+      ...base,
+    });
 }
