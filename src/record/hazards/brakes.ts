@@ -108,6 +108,7 @@ export const brakeHazards: Hazard[] = [
     defersTo: 'the vehicle maker’s brake data and the inspection authority',
     sources: [PRACTICE('Brakes proved at walking pace on private ground first')],
     words: [
+      'master cylinder|wheel cylinder|reservoir|fluid ~ lower than|mm lower|down since|wet trail|trail down|lost|low|dropped|damp|drip|drips|puddle - washer|coolant|gearbox|clutch fluid|header|fuel|bearing|lost thread',
       'lever|pedal|handbrake|brakes ~ bites|bite|chin|travel|far before|anything happens|catch on - clutch|gear lever|choke|steering|play',
       'anchors|stoppers|brakes ~ three corners|two corners|one corner|out of three|out of four|two out|one side|hardly|not much - oil',
       'pipe|pipes|line|lines ~ tinfoil|paper thin|thin as|flakes|flaking|flaky|scale|crusty|rotten|rusted|corroded|pinhole|lace + axle|brake|rear|front|union|rail|sill|wheel|fluid - exhaust|fuel|water|radiator|silencer|heater',

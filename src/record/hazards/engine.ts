@@ -143,6 +143,7 @@ export const engineHazards: Hazard[] = [
     defersTo: 'the machine maker’s guards and instructions',
     sources: [PRACTICE('Nothing loose near what turns; stop before you reach in')],
     words: [
+      'chain off|belt off|in gear on stands ~ spin|spun|turn|run|running|ticking ~ axle|wheel|wheels|hub|engine|fan - by hand|by kick|feel',
       'arm|hand|hands|head|face|knuckles|elbow ~ down|beside|near|by|close|next to ~ belt|fan|flywheel|pulley|chain + engine|ticking|running|idling|going|round|turning - engine off|not running|stopped',
       'wheels|wheel ~ going round|turning|spinning|in gear + stands|engine|stood off|stand off|keep back|clear|jack - steering wheel',
       'starter|key|button ~ off|keep|not touch|pocket + fingers|finger|hand|hands|belt|chain|fan|reach|sleeve',
@@ -230,6 +231,7 @@ export const engineHazards: Hazard[] = [
     defersTo: 'the vehicle maker’s handbook and the pressure stamped on the cap',
     sources: [PRACTICE('Cap stays shut until the radiator is cold to the hand')],
     words: [
+      'overnight|stone cold|temperature of shed|next morning & cap|opened cap|rad cap - petrol|fuel|filler|battery|plug|float|start|started|tank|lamp|hub',
       'cap|rad cap|radiator cap|header cap ~ stays on|stay on|leave|left|not touch|nobody touches|alone|rag|cloth|towel|glove|quarter|half hour|cool|slow|slowly - petrol|fuel|filler|tank|oil|bottle|hub|distributor|flat cap|battery|plug',
       'half hour|half an hour|twenty minutes|until cool|till cool|cooler|cooled|cool enough ~ cap|hose|rad|radiator|coolant|clip|header|thermostat - paint|weld|glue|fill|petrol|bearing',
       'let it cool|let her cool|leave it|left it|left alone|waited|wait|until cold|till cold|not touch ~ cap|rad cap|radiator cap|header|coolant|hose|top tank|rad|temperature|boil|boiled - fill tank|petrol|paint|glue|hub|drum|weld',
@@ -441,6 +443,7 @@ export const engineHazards: Hazard[] = [
     defersTo: 'the maker’s driving instructions',
     sources: [PRACTICE('Throttle opened now and then on a descent, hand on the clutch')],
     words: [
+      'slope down|long slope|slope|hill down|drop down|down hill|gradient|long hill|descent|bank & little throttle|kept little|bit of throttle|touch of throttle|kept throttle|gets oil|got oil|drink of oil|gulp of oil|for oil - up hill',
       'downhill|down bank|descent|long hill|way down|down far side|on drop|down pass|slope|down side ~ throttle|clutch|dab|dabbed|blip|blipped|gas|oil|engine braking|closed|shut|overrun|starve|no oil|lubrication|second gear|coast|neutral|clutch in|gets oil|idle - drove past|car park',
       'overrun|over run|engine braking|throttle shut|throttle closed|closed throttle|off throttle ~ oil|hill|down|descent|dab|blip|seconds|starve|dry|long|two stroke|clutch - pops|popping|budget',
       'oil comes with throttle|oil with throttle|no oil without|lubricated by fuel|lubrication comes + throttle|hill|shut|fuel|premix|downhill',

@@ -158,6 +158,7 @@ export const fuelHazards: Hazard[] = [
     defersTo: makersFuel,
     sources: [HOME_PETROL, CLP_FLAMMABLE],
     words: [
+      'refilled|filled|fill|brimmed|topped ~ same mark|to mark|to brim|to neck|litre|litres & per hundred|100|l 100|hundred|mpg|consumption|makes|after run|hot|warm - coolant|oil|radiator|water|header|gearbox|battery|washer|antifreeze',
       'topped up|topped her up|topped|filled|filled up|fill|refuel|petrol in ~ straight after|still pinging|pinging|still hot|while hot|still warm|ticking with heat|hot from run + pump|can|petrol|heat|hot|tank|straight|verge|roadside - oil|coolant|radiator|battery|gearbox|water',
       'wet with fuel|wet with petrol|fuel weep|petrol weep|weeping fuel|weeping petrol|leaking fuel|leaking petrol|smell of petrol|petrol smell ~ stopped engine|stop engine|engine off|switched off|running|at once|hot|exhaust|flange|idle|ticking',
       'wet|weep|weeps|weeping|leak|leaks|drip|drips ~ fuel|petrol + stopped engine|switched off|engine off|shut off|at once|running|run - overnight|cold',

@@ -26,6 +26,8 @@ export const liftingHazards: Hazard[] = [
     defersTo: 'the vehicle maker’s lifting points, the rated load on jack and stands, and local rules',
     sources: [UNDER_VEHICLES, INDG434],
     words: [
+      'to lie on|lie on|lay on|coat|mat|cardboard|sacking|old door|rug|blanket & ramps|stands|under|lamp|underneath|chocks & ramps|stands|jack - trestles|paint|glass|door on|seat|bench|colour|coats|layer|primer|second coat|first coat',
+      'ramps|stands|jack ~ chocks|chocked|h brake|handbrake|gear|wedges|wedged + under|lie|lying|coat|underneath|below|sump|exhaust|exh|gearbox|bracket - trailer|lowered|low loader|unload',
       'loading ramps|ramps|car ramps|drive on ramps|planks and blocks ~ ran her|ran it|drove her|drove it|up on|up|reach|get at|under|rear|front wheels|fronts|backs - wheelbarrow|trailer|church|walked|boat|loaded on',
       'rust|dirt|muck|grit|oil ~ teeth|eyes|eye|face|ear|hair|mouth|beard ~ sump|under|looking|chassis|lying|gearbox|up - paint|coffee|grinder|disc|wire',
       'slid|slide|scooted|crawled|wriggled|shuffled|lay|laid|lying ~ hardboard|cardboard|lino|carpet offcut|old carpet|sheet of|plank|creeper|board|mat|sack|newspaper|gravel + lamp|under|in|below|back|up|underneath|me|her|van|reach - paint|gasket|glass|windscreen|parts|panel|cut|pattern|boards with|planks new|load bed',
@@ -101,6 +103,7 @@ export const liftingHazards: Hazard[] = [
       'the rated load on crane and sling, the engine maker’s lifting points and local rules for lifting gear',
     sources: [UNDER_VEHICLES, PRACTICE('Nobody under the load; lower it before working on it')],
     words: [
+      'up she goes|up it goes|up we go|swinging to you|swings to you|pump slowly|is swinging|it swings|down slowly|lower away|lower slowly & nobody|hands|feet|under it|chain|hoist|crane|engine|gearbox|strap|sling - barometer|pendulum|road|hill|price|drive|lane',
       'had her out|had it out|had engine out|out it came|out she came|out ~ scaffold pole|pole between|between us|four of us|three of us|rope round|block and tackle|beam - exhaust|tank|door|glass|seat|screen|windscreen|bed|box off',
       'gearbox|engine|motor|lump ~ came down|comes down|went up|goes up|trolley|bump|landed|lowered|rose|risen - gear came down|engine speed|revs|oil level|hill|temperature',
       'gantry|scaffold pole|a frame hoist|engine lift|tripod ~ up|engine|gearbox|lifted|hoisted|four of us|stop|centimetres|chain - camera|phone|film',

@@ -35,6 +35,7 @@ export const substanceHazards: Hazard[] = [
     defersTo: label,
     sources: [CLP_FLAMMABLE, SKIN, PRACTICE('Mildest first; rags outdoors')],
     words: [
+      'brake spirit|cleaning spirit|surgical spirit|spirit|spirits ~ cleaned|clean|wiped|wipe|washed|rag|brush|door|gloves - spirit level|good spirits|in spirits|high spirits',
       'carb dip|carb cleaner|parts dip|dip tank|cleaning fluid|cleaning spirit|lighter fluid|petroleum ether|naphtha|turps|wood preserver|creosote|rust proofing|rustproofing|rust killer|body schutz|stone guard|sprayed wax ~ night|overnight|soak|soaked|brush|brushed|rag|wipe|wiped|skin|gloves|on|in|over|tin|stink|stinks|smell|dip|dipped|spray|sprayed - order|@money|need',
       'adhesive|glue|spray|sealer|sealant|mastic ~ reeked|reek|reeks|stank|stinks|pongs|high|dizzy|fumes|headache|whole shed|eyes water',
       'glue|paint|primer|lacquer|varnish|thinner|thinners|sealer|sealant|adhesive|aerosol|contact stuff|spray|sprayed|spirit|cleaner|degreaser|stuff|underseal|enamel|etch|zinc|rubber solution + door open|doors open|door wide|doors wide|doors wide open|window open|windows open|both doors|outdoors|open air|mask|respirator|dizzy|headache|fumes|pipe unlit|no heater|heater off|fan on|extractor|fresh air|under tree - antifreeze|petrol in|brake dust|exhaust|engine running|caustic|citric|welding|start|started|old paint|lead|dust',
@@ -184,6 +185,8 @@ export const substanceHazards: Hazard[] = [
     defersTo: label,
     sources: [PRACTICE('Chemical into water, outdoors, goggles and shield')],
     words: [
+      'gel|jelly ~ stripper|blister|blistered|gloves|rust|brushed on|overnight|bit me|burn|burned - silica|hair|petroleum|grinding|lapping|valve|jelly baby|hand gel|shower',
+      'bit me through|burned through|ate through|through gloves|ate glove|ate my glove|stung ~ gloves|glove|short ones|stuff|skin|gel|stripper|cleaner|acid|hands',
       'goggles|glasses|safety glasses|specs|visor|face shield|eye protection|eyes shut|face away|rubber gloves|long gloves|gauntlets|plenty of water|bucket of water|hose ready + stripper|caustic|citric|remover|descaler|oven cleaner|derust|phosphoric|jelly|paint stripper|pickle|pickled|electrolysis - battery|grinder|wire stripper',
       'caustic|caustic soda|sodium hydroxide|oven cleaner|drain cleaner|citric|citric acid|phosphoric|hydrochloric|oxalic|brick acid|brick cleaner|patio cleaner|limescale remover|descaler|rust remover|rust jelly|rust converter|naval jelly|electrolysis|washing soda|acid bath|derust|derusting|derusted|paint stripper|stripper|wheel cleaner|aluminium cleaner|vinegar|molasses|toilet cleaner|pickling|hydrofluoric|acid cleaner ~ bath|tub|soak|soaked|overnight|brush|brushed|gloves|goggles|fizz|fizzed|fizzing|bubbling|dip|dipped|dunk|dunked|rinse|rinsed|wash|washed|hours|minutes|scrape|scraped|blister|blistered|ate|solution|percent|water|neutralise|block|rad|radiator - order|@money|buy|list|wire stripper|screen vinegar|chips|battery charge|out of stock|window with vinegar',
       'caustic|caustic soda|oven cleaner|hydrochloric|muriatic|hydrofluoric|=lye|sodium hydroxide|spirits of salt|brick acid|brick cleaner|pickling|chlorine - caustic remark|caustic comment|@money',

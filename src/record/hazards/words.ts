@@ -353,7 +353,9 @@ export function compile(
         if (rule === undefined || found.has(rule.hazard)) continue;
         if (!rule.near.every(met) || !rule.anywhere.every(met)) continue;
         const used = whereItHolds(rule, placesOf, nearest, stands);
-        if (used !== undefined) found.set(rule.hazard, asMatch(rule.hazard, used, tokens, fields, fieldOf));
+        if (used === undefined) continue;
+        const elsewhere = rule.anywhere.map((term) => placesOf(term)[0]).filter((i) => i !== undefined);
+        found.set(rule.hazard, asMatch(rule.hazard, used, elsewhere, tokens, fields, fieldOf));
       }
     }
     return [...found.values()].sort((a, b) => a.hazard - b.hazard);
@@ -383,12 +385,14 @@ function whereItHolds(
 function asMatch(
   hazard: number,
   used: readonly number[],
+  /** What the rule wants anywhere in the step: told with the words, but the place is that of the others. */
+  elsewhere: readonly number[],
   tokens: readonly Token[],
   fields: readonly Field[],
   fieldOf: readonly number[],
 ): Match {
-  const sorted = [...new Set(used)].sort((a, b) => a - b);
-  const first = sorted[0] ?? 0;
+  const sorted = [...new Set([...used, ...elsewhere])].sort((a, b) => a - b);
+  const first = Math.min(...used);
   const field = fields[fieldOf[first] ?? 0];
   const words = sorted.map((i) => {
     const token = tokens[i];

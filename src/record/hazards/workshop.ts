@@ -32,6 +32,8 @@ export const workshopHazards: Hazard[] = [
     defersTo: 'the vehicle maker’s procedure and the rated load of the compressor',
     sources: [PRACTICE('Tool made for the spring; force let off slowly')],
     words: [
+      'spring|springs ~ wants|county|behind it|behind cover|escape|let fly|mind it|whack|push apart|under pressure|pent up|come at you - order|next spring|in spring|want a spring',
+      'setscrews|set screws|screws|bolts|cap screws ~ half turn each|half turn|round and round|bit at time|little at time|evenly|crosswise|in turn|turn about + spring|springs|cover|clutch|pressure plate - head|cylinder head|nm|torque|manifold|sump',
       'springs on|springs off|spring on|spring off|pull off spring|pull off springs|return springs|return spring|shoe springs ~ shoes|shoe|drum|on|off|pliers|hook|hooked|unhook|lever|fought|screwdriver|string|loop - order|throttle|pedal|carb',
       'clip|clips|circlip|retainer|collet|collets|ball|pawl ~ jumped|groove|sprang|shot|flew|pinged|lost|ceiling|floor - ball joint|hose clip|loose|out of gear|wire|earth clip',
       'goggles|glasses|safety glasses|specs|visor|face shield|eye protection|eyes shut|face away|stand clear|stood clear|nobody in front|out of line|face out of + spring|springs|circlip|circlips|snap ring|clip|clips|coil spring|plunger - hose clip|read|reading|weather|next spring',
@@ -362,6 +364,8 @@ export const workshopHazards: Hazard[] = [
       'the welding plant maker’s instructions, local fire rules and the inspection authority on structural repairs',
     sources: [PRACTICE('Clear both sides, fire watch for an hour')],
     words: [
+      'ran bead|bead round|bead along|run bead|bead of weld|bead on|beads ~ crack|cracked|bracket|joint|seam|flange|exhaust|mask|tube|weld|round - tyre|sealant|silicone|glue|rim|mastic|lever',
+      'tack|tacks|tacked|tacking ~ every|clamp|clamped|cool|mm|turned over|full length|amps|corner|corners|gap|gaps|hose|patch|plate|side to side - glue|tacky|carpet|upholstery|hessian|nails|webbing|thumb tack|leather|cloth|hammer',
       'beeswax|candle wax|paraffin wax|candle|wax ~ hot|heat|heated|nut|stud|plug|stump|thread|torch|melt|dab - cavity wax|polish|wax polish|candle light',
       'fillet|bead of weld|run of weld|arc|stick welder|stick set|rods ~ ran|run|round|struck|strike|tube|joint|corner|amps|neat|pretty|ugly - fillet knife|arc of circle',
       'gas flame|camping stove|gas stove|gas ring|bunsen|forge ~ blued|blue|red|hook|spring|collar|ring|brick|bend|bent - no flame|away from|naked flame|coffee|tea|kettle|boil|boiled|soup|linseed',
