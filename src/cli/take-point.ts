@@ -7,7 +7,8 @@ import { ROAD_TESTS } from '../record/tables.ts';
 import { either } from '../record/text/words.ts';
 import { openTable } from './add-to-table.ts';
 import { rowLine, withLine } from './appended-row.ts';
-import { type Change, commit, DISK } from './write-up-disk.ts';
+import { DISK } from './write-up-disk.ts';
+import { type Change, commit } from './write-up-whole.ts';
 
 type PointRow = Readonly<Record<string, string>>;
 

@@ -6,9 +6,10 @@ import type { ReadSource } from '../notes/read/source.ts';
 import { memoryText } from '../notes/write/memory.ts';
 import { addTo, type Grown, type Plan } from '../notes/write-up.ts';
 import type { Io } from './command.ts';
-import { commit, DISK } from './write-up-disk.ts';
+import { DISK } from './write-up-disk.ts';
 import type { Before } from './write-up-read.ts';
 import { tellOf } from './write-up-tell.ts';
+import { commit } from './write-up-whole.ts';
 
 /** Adds to a chapter what is new in its notes, and puts answers to use. */
 export async function grow(

@@ -11,8 +11,8 @@ import { openTable } from './add-to-table.ts';
 import { UsageError } from './command.ts';
 import { withEntry } from './front-matter.ts';
 import { withPoints } from './take-point.ts';
-import type { Change } from './write-up-disk.ts';
 import { TABLE_OF, withChapter, withRow } from './write-up-rows.ts';
+import type { Change } from './write-up-whole.ts';
 
 /** The file that a proposal goes into. */
 export function fileOf(folder: string, { kind, row }: Kept): string {

@@ -7,12 +7,13 @@ import { openSource, readSource } from '../notes/read/read-source.ts';
 import { readSeries } from '../record/read-series.ts';
 import { rootOf, tell } from './add-to-table.ts';
 import { type Io, UsageError } from './command.ts';
-import { commit, DISK, NotWritten } from './write-up-disk.ts';
+import { DISK, NotWritten } from './write-up-disk.ts';
 import { grow } from './write-up-grow.ts';
 import { planFor } from './write-up-plan.ts';
 import { writtenUp } from './write-up-read.ts';
 import { lacks } from './write-up-rows.ts';
 import { fileOf, withProposals } from './write-up-take-file.ts';
+import { commit } from './write-up-whole.ts';
 
 export async function takeProposals(folder: string, chapter: string, all: boolean, io: Io): Promise<number> {
   const chapters = join(folder, 'chapters');

@@ -6,12 +6,13 @@ import type { ReadSource } from '../notes/read/source.ts';
 import { memoryText } from '../notes/write/memory.ts';
 import { type Plan, writeUp } from '../notes/write-up.ts';
 import { type Command, type Io, UsageError } from './command.ts';
-import { DISK, finish, makeWhole, NotWritten } from './write-up-disk.ts';
+import { DISK, NotWritten } from './write-up-disk.ts';
 import { grow } from './write-up-grow.ts';
 import { planFor } from './write-up-plan.ts';
 import { type Before, readAll, writtenUp } from './write-up-read.ts';
 import { takeProposals } from './write-up-take.ts';
 import { tellOf } from './write-up-tell.ts';
+import { finish, makeWhole } from './write-up-whole.ts';
 
 export const command: Command = {
   name: 'write-up',

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { DISK } from '../../src/cli/write-up-disk.ts';
@@ -107,3 +107,46 @@ test.each(SCENES)(
   },
   240_000,
 );
+
+test('killed right when a new file is in its place, the run after takes nothing a second time', async () => {
+  const { shop: whole, args: once } = await taken();
+  await whole.run(once);
+  const expected = whole.all();
+  whole.clear();
+  let tried = 0;
+  for (let at = 1; ; at++) {
+    const { shop, args } = await taken();
+    let dead = false;
+    let placed = 0;
+    const unlessDead =
+      <A extends unknown[]>(work: (...args: A) => Promise<void>) =>
+      async (...args: A): Promise<void> => {
+        if (dead) throw new Error('killed');
+        await work(...args);
+      };
+    const disk = {
+      makeFolder: unlessDead(DISK.makeFolder),
+      write: unlessDead(DISK.write),
+      rename: unlessDead(DISK.rename),
+      remove: unlessDead(DISK.remove),
+      place: unlessDead(async (from: string, to: string) => {
+        placed += 1;
+        dead = placed === at;
+        // The file has both of its names when the process goes.
+        if (dead) copyFileSync(from, to);
+        if (dead) throw new Error('killed');
+        await DISK.place(from, to);
+      }),
+    };
+    await shop.run(args, { disk }).catch(() => undefined);
+    if (!dead) {
+      shop.clear();
+      break;
+    }
+    tried += 1;
+    await shop.run(args);
+    expect([...shop.all()], `new file ${at}`).toEqual([...expected]);
+    shop.clear();
+  }
+  expect(tried).toBeGreaterThan(1);
+}, 120_000);
