@@ -5,7 +5,7 @@ import { foundIn, labelsOf, type Score, score } from './measure.ts';
 
 /** A little below what was measured when the rules were last changed: no change may read the labelled texts worse unseen. */
 const FLOOR = {
-  quantities: [0.92, 0.95],
+  quantities: [0.96, 0.97],
   steps: [0.75, 0.74],
   faults: [0.72, 0.62],
   parts: [0.75, 0.7],

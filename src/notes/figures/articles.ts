@@ -160,6 +160,13 @@ function measures(tokens: readonly Token[], i: number, unit: string, to: number)
     )
       return true;
     if (before === 'of' && at(tokens, i - 2) === 'part') return true;
+    // "an hour and twenty"
+    if (
+      unit === 'h' &&
+      after === 'and' &&
+      /^(?:five|ten|fifteen|twenty|thirty|forty|fifty)$/.test(at(tokens, to + 1))
+    )
+      return true;
   }
   if (joins(tokens, i, 1) && (EACH.test(before) || tokens[i - 1]?.kind === 'number' || isNumberName(before)))
     return false;
