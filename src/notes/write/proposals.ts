@@ -99,19 +99,8 @@ export function proposalsOf(
     suspects.heard(one.text, thing, at, () => of ?? faults.nearest(one, at));
     refits.heard(one, system, out);
     if (said.has('measurement') || (!said.has('cost') && decimals(one) > 1))
-      for (const [n, { item, position, found, min, max, unit }] of measuredIn(
-        one,
-        telling.text,
-        telling.words,
-        thing,
-      ).entries())
-        out.add(
-          one,
-          'measurement',
-          'a figure',
-          { ...base, item, position, found, ...(min ? { min } : {}), ...(max ? { max } : {}), unit },
-          String(n),
-        );
+      for (const [n, row] of measuredIn(one, telling.text, telling.words, thing).entries())
+        out.add(one, 'measurement', 'a figure', { ...base, ...row }, String(n));
     const sums = said.has('cost')
       ? sumsOf(one, telling.text, telling.words, meantBy(before?.nouns ?? [], thing))
       : [];

@@ -74,3 +74,21 @@ describe('who is suspected is told by what somebody thinks, reckons or asks', ()
     expect(proposals.find(({ kind }) => kind === 'fault')?.row).toMatchObject({ suspects: 'Detent spring' });
   });
 });
+
+describe('a measurement is called by what was measured, with the figure of a new one and the figure as left', () => {
+  test.each([
+    [
+      "the lining of the clutch measured five point six millimetres and a new one's eight millimetres",
+      { found: '5.6', new: '8' },
+    ],
+    ['clearance of the pipe to the floor was 4 mm, now 12 mm', { item: 'Pipe', found: '4', left: '12' }],
+    ['wall thickness measured 0.7 mm, it was 1.0 mm new', { item: 'Wall thickness', found: '0.7', new: '1' }],
+    ['brushes measured 7 mm, new is 14 mm, limit 6 mm', { item: 'Brushes', found: '7', new: '14', min: '6' }],
+    ['drum measured 160.4 mm at the widest', { item: 'Drum', position: 'at the widest', found: '160.4' }],
+    ['I measured the thrust washers, 1.9 mm and should be 2.5 mm', { item: 'Thrust washers', min: '2.5' }],
+    ['with the micrometer the pin measured 15.61 mm', { item: 'Pin', found: '15.61' }],
+  ])('%s → %j', (said, wanted) => {
+    const { proposals } = written('a.md', `# Measured\n\n- ${said}\n`);
+    expect(proposals.find(({ kind }) => kind === 'measurement')?.row).toMatchObject(wanted);
+  });
+});

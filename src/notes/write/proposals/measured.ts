@@ -7,6 +7,9 @@ export interface Measured {
   item: string;
   position: string;
   found: string;
+  /** The figure of a new one, and the figure when the work was done. */
+  new?: string;
+  left?: string;
   min?: string;
   max?: string;
   unit: string;
@@ -27,6 +30,19 @@ const SPANNER = /^\s*(?:across|a\/?f\b|spanner|socket|hd\b|head|bolts?|nuts?|dri
 const INSTRUMENT =
   /\b(?:micrometer|calip(?:er|ers)|feelers?|gauge|rulers?|rule|tape|clock|dial|book|paper|sheet|thumb|nail|fingernail|finger|apron|grinder|drill|socket|scales?|string|eye|instruments?|straight edge|meter)$/i;
 
+/** "A new one's eight", "new would be 15 in": before the figure. "1.0 mm new": behind it. */
+const OF_NEW =
+  /\b(?:new(?: ones?)?|mine was new|it was new)(?:'s| is| are| was| were| would be| they are)?(?: about)?\s*$/i;
+const NEW_BEHIND =
+  /^\s*(?:mm|cm|in|thou|millimet(?:re|er)s?|inch(?:es)?)?\s*(?:when )?new\b(?! (?:one|shim|seal|bush|hose))/i;
+/** "Was 4 mm, now 12": as left. */
+const AS_LEFT =
+  /\b(?:now|and now|after|now it's|now they are|down to|brought to)(?: it's| they're| at)?\s*$/i;
+const AS_FOUND = /\b(?:was|were|had been|before)\b/i;
+/** Names no thing that could be measured. */
+const NO_ITEM =
+  /^(?:measure|measured|round|hair|bottom|top|middle|places?|no\.?|tack|spots?|bore the|readings?|new ones?|others?|heads? of)$/i;
+
 const number = (value: number): string => String(Math.round(value * 1e6) / 1e6);
 
 export function measuredIn(
@@ -39,6 +55,7 @@ export function measuredIn(
   const nouns = nounsIn(words, text);
   const rows: (Measured & { at: number })[] = [];
   const limits: { at: number; value: number; unit: string; side: 'min' | 'max' | 'limit' }[] = [];
+  const fresh: { value: number; unit: string }[] = [];
   let item = '';
   let from = 0;
   let meant = false;
@@ -69,6 +86,21 @@ export function measuredIn(
       limits.push({ at, value: figure.value, unit: figure.unit, side });
       continue;
     }
+    if (OF_NEW.test(before) || NEW_BEHIND.test(text.slice(end))) {
+      fresh.push({ value: figure.value, unit: figure.unit });
+      continue;
+    }
+    const found = rows.at(-1);
+    if (
+      found &&
+      found.left === undefined &&
+      found.unit === figure.unit &&
+      AS_LEFT.test(before) &&
+      AS_FOUND.test(text.slice(0, start))
+    ) {
+      found.left = number(figure.value);
+      continue;
+    }
     const between = text.slice((figures[at - 1]?.end ?? one.start) - one.start, start);
     if (meant && /^\s*(?:to|-|–)\s*$/.test(between)) continue;
     meant = MEANT.test(before);
@@ -78,6 +110,7 @@ export function measuredIn(
         noun.end <= start &&
         noun.start >= start - before.length &&
         !INSTRUMENT.test(noun.text) &&
+        !NO_ITEM.test(noun.text) &&
         !/\b(?:with|by|on|from|against|under|behind|through|at|to) (?:the |a |an |my |his |her )?$/i.test(
           text.slice(Math.max(0, noun.start - 12), noun.start),
         ),
@@ -93,7 +126,7 @@ export function measuredIn(
     if (/\boval\b/i.test(before)) item = `${thing}, out of round`;
     rows.push({
       at,
-      item: capital(item),
+      item: capital(item.replace(/^measured /i, '')),
       position: positionOf(where),
       found: number(figure.value),
       unit: figure.unit,
@@ -121,6 +154,10 @@ export function measuredIn(
       row[side] ??= number(limit.value);
     }
   }
+  for (const one of fresh)
+    for (const row of real)
+      if (row.unit === one.unit && one.value / Number(row.found) < 5 && Number(row.found) / one.value < 5)
+        row.new ??= number(one.value);
   const byItem = Map.groupBy(real, (row) => row.item);
   return real.map(({ at: _, ...row }) => {
     const list = byItem.get(row.item) ?? [];
@@ -142,7 +179,7 @@ function positionOf(where: string): string {
 
 /** Which way a bare "limit" is meant: what wears thin has a least, what wears wide a most. */
 export function sideFor(item: string, found: number, limit: number): 'min' | 'max' {
-  if (/lining|brush|plate|disc|pad|wall|tread|thick|shoe|tooth|teeth|spring|free length/i.test(item))
+  if (/lining|brush|plate|disc|pad|wall|tread|thick|washer|shoe|tooth|teeth|spring|free length/i.test(item))
     return 'min';
   if (/play|clearance|float|oval|run-?out|wear|gap|drum|bore|rock|slack|taper|bend/i.test(item)) return 'max';
   return found <= limit ? 'max' : 'min';
