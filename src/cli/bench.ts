@@ -15,6 +15,10 @@ const PARTS: Record<string, { says: string; load(): Promise<{ measure(io: Io): P
     says: 'two hundred phone photos taken in, beside sharp alone',
     load: () => import('./bench/photos-taken-in.ts'),
   },
+  'write-up': {
+    says: 'a recording of 10 MB written up, stage by stage',
+    load: () => import('./bench/write-up-long.ts'),
+  },
   keystroke: { says: 'a key pressed in each calculator', load: () => import('./bench/keystroke.ts') },
 };
 

@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { join, relative, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
+import { sharedDraft } from '../notes/draft-shared.ts';
 import { proposalsText } from '../notes/proposals-file.ts';
 import type { ReadSource } from '../notes/read/source.ts';
 import { memoryText } from '../notes/write/memory.ts';
@@ -58,9 +59,10 @@ The chapter is held: nothing of it is published, and nothing goes into a registe
       const plan = await planFor(folder, reads, values, io);
       if (!plan) return 1;
       const before = await chapterOf(join(folder, 'chapters'), reads, io);
+      const read = { ...plan, draft: await sharedDraft(reads, plan.habits) };
       return before
-        ? await grow(folder, before, reads, plan, values.report === true, io)
-        : await make(folder, reads, plan, values.report === true, io);
+        ? await grow(folder, before, reads, read, values.report === true, io)
+        : await make(folder, reads, read, values.report === true, io);
     } catch (error) {
       if (!(error instanceof NotWritten)) throw error;
       io.err(

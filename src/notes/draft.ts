@@ -53,9 +53,23 @@ export interface Draft {
 }
 
 export function draftOf(reads: readonly ReadSource[], habits: Habits): Draft {
-  const statements = reads.flatMap((read) => statementsOf(read, habits));
-  return { statements, steps: stepsOf(statements) };
+  return inSteps(reads.flatMap((read) => statementsOf(read, habits)));
 }
+
+export const inSteps = (statements: Statement[]): Draft => ({ statements, steps: stepsOf(statements) });
+
+/** What is read over a whole source: what it says in one place tells what it means in another. */
+export interface Overview {
+  figures: readonly Figure[];
+  names: ReturnType<typeof namesIn>;
+  /** The heading that stands over the first block, in small letters. */
+  section?: string;
+}
+
+export const overviewOf = ({ masked }: ReadSource, habits: Habits): Overview => ({
+  figures: findFigures(masked, habits),
+  names: namesIn(masked),
+});
 
 const MARKS = new Set(
   [
@@ -89,23 +103,26 @@ const MARKS = new Set(
 );
 
 /** `watch` is shown each statement's features: for measuring and learning. */
-export function statementsOf(
+export const statementsOf = (
   read: ReadSource,
   habits: Habits,
+  watch?: (one: Statement, features: readonly Feature[]) => void,
+): Statement[] => statementsIn(read, overviewOf(read, habits), watch);
+
+/** The statements of a source's blocks, which may be some of the source's alone. */
+export function statementsIn(
+  read: ReadSource,
+  { figures, names, section: under }: Overview,
   watch?: (one: Statement, features: readonly Feature[]) => void,
 ): Statement[] {
   const lineOf = lineFinder(read.source.text);
   const out: Statement[] = [];
-  let section: string | undefined;
-  // Figures are read over the whole source: what is said of units in one place tells what is meant in another.
-  const figures = findFigures(read.masked, habits);
-  const names = namesIn(read.masked);
+  let section = under;
   let next = 0;
   for (const { block, pieces } of inBlocks(read)) {
     const first = pieces[0]?.clause;
     if (!first) continue;
-    if (first.kind === 'heading' || (pieces.length === 1 && standsLikeHeading(first)))
-      section = first.text.toLowerCase();
+    section = headingIn(pieces) ?? section;
     for (const { clause, words } of pieces) {
       const own: Statement['figures'] = [];
       for (; next < figures.length && (figures[next]?.start ?? 0) < clause.end; next++) {
@@ -162,6 +179,21 @@ export function statementsOf(
 /** "Still to find" on a line of its own, over a list. */
 const standsLikeHeading = ({ kind, opens, text }: Clause): boolean =>
   kind === 'prose' && opens && !/[.!?,\d]/.test(text) && text.split(' ').length <= 5;
+
+/** The heading that a block is, in small letters. */
+const headingIn = (pieces: readonly Piece[]): string | undefined => {
+  const first = pieces[0]?.clause;
+  return first && (first.kind === 'heading' || (pieces.length === 1 && standsLikeHeading(first)))
+    ? first.text.toLowerCase()
+    : undefined;
+};
+
+/** The last heading of a source's blocks, in small letters. */
+export function lastHeadingOf(read: ReadSource): string | undefined {
+  let last: string | undefined;
+  for (const { pieces } of inBlocks(read)) last = headingIn(pieces) ?? last;
+  return last;
+}
 
 type Piece = ReturnType<typeof clausesOf> extends Generator<infer One> ? One : never;
 

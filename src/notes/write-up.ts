@@ -32,6 +32,8 @@ export interface Plan extends Known {
   unnamed?: readonly string[];
   /** What the author has answered of the chapter's questions, or said in series.yaml. */
   answers?: Answers;
+  /** The sources as they were read, where that was done before. */
+  draft?: Draft;
 }
 
 export interface Settled {
@@ -50,7 +52,7 @@ export function settled(
     answered: ReadonlyMap<Statement, ReadonlySet<Asked>>,
   ) => ReadonlySet<Statement>,
 ): Settled {
-  const draft = draftOf(reads, plan.habits);
+  const draft = plan.draft ?? draftOf(reads, plan.habits);
   const { open, answered } = settleUnits(draft, reads, plan.answers ?? {});
   keepNamesOut(draft, plan.unnamed ?? []);
   const wanted = only?.(draft.statements, answered);

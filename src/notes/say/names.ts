@@ -34,11 +34,15 @@ export function namesIn(text: string): Set<string> {
   const capital = new Map<string, number>();
   for (const found of text.matchAll(CAPITAL))
     if (found[1]) capital.set(found[1], (capital.get(found[1]) ?? 0) + 1);
-  for (const word of capital.keys()) if (!new RegExp(`\\b${word.toLowerCase()}\\b`).test(text)) put(word);
-  for (const found of text.matchAll(BEGINNING)) {
-    const word = found[1] ?? '';
-    if (!new RegExp(`\\b${word.toLowerCase()}\\b`).test(text)) put(word);
-  }
+  const beginning = Array.from(text.matchAll(BEGINNING), ([, word = '']) => word);
+  const inSmall = smallIn(text, capital.size + beginning.length);
+  for (const word of [...capital.keys(), ...beginning]) if (!inSmall(word.toLowerCase())) put(word);
   for (const found of text.matchAll(INITIAL)) put(`${found[1]}.`);
   return out;
+}
+
+/** Tells whether a word stands in a text in small letters; where many are asked for, the text is gone through once. */
+function smallIn(text: string, asked: number): (word: string) => boolean {
+  const all = asked < 20 ? undefined : new Set(text.match(/\w+/g));
+  return (word) => (all && /^\w+$/.test(word) ? all.has(word) : new RegExp(`\\b${word}\\b`).test(text));
 }

@@ -15,7 +15,36 @@ export interface Hit {
   denied: boolean;
 }
 
-export type Phrases = ReadonlyMap<string, readonly Phrase[]>;
+export type Phrases = ReadonlyMap<string, Begun>;
+
+/** Phrases that begin with one word, longest first: found by the word behind it, since "the" or "not" begins hundreds. */
+class Begun {
+  readonly #all: readonly Phrase[];
+  readonly #alone: readonly Phrase[];
+  readonly #seconds: ReadonlySet<string>;
+  readonly #behind = new Map<string, readonly Phrase[]>();
+
+  constructor(phrases: readonly Phrase[]) {
+    this.#all = phrases.toSorted((a, b) => b.parts.length - a.parts.length);
+    this.#alone = this.#all.filter(({ parts }) => parts.length === 1);
+    this.#seconds = new Set(phrases.flatMap(({ parts }) => parts[1]?.text ?? []));
+  }
+
+  /** Those that can be met where this word follows, in order. */
+  before(next: TaggedWord | undefined): readonly Phrase[] {
+    if (!next || this.#seconds.size === 0) return this.#alone;
+    const root = rootOf(next);
+    const other = root !== next.text && this.#seconds.has(root);
+    if (!other && !this.#seconds.has(next.text)) return this.#alone;
+    const key = other ? `${next.text} ${root}` : next.text;
+    let found = this.#behind.get(key);
+    if (!found) {
+      found = this.#all.filter(({ parts: [, part] }) => !part || isMet(part, next));
+      this.#behind.set(key, found);
+    }
+    return found;
+  }
+}
 
 /** Lists of phrases, parted by commas, under the name of their class. Indexed by the first word's text or stem. */
 export function phrasesOf(
@@ -43,8 +72,7 @@ export function phrasesOf(
       const first = parts[0];
       if (first) put(first.text, { name, parts });
     }
-  for (const list of index.values()) list.sort((a, b) => b.parts.length - a.parts.length);
-  return index;
+  return new Map([...index].map(([word, list]) => [word, new Begun(list)]));
 }
 
 /** How quick hands and full sentences write the same denial. */
@@ -81,9 +109,9 @@ export function hitsIn(words: readonly TaggedWord[], phrases: Phrases): Hit[] {
   }
   return hits;
 
-  function add(known: readonly Phrase[] | undefined, at: number, before: number): void {
+  function add(known: Begun | undefined, at: number, before: number): void {
     if (!known) return;
-    for (const { name, parts } of known) {
+    for (const { name, parts } of known.before(words[at + 1])) {
       if (!meets(words, at, parts)) continue;
       let seen = false;
       for (let k = before; k < hits.length; k++) if (hits[k]?.name === name) seen = true;
@@ -102,12 +130,14 @@ const rootOf = ({ text, lemma, pos }: TaggedWord): string =>
     ? text.slice(0, -1)
     : lemma;
 
+const isMet = (part: Phrase['parts'][number], word: TaggedWord): boolean =>
+  word.text === part.text || (part.inflects && rootOf(word) === part.text);
+
 function meets(words: readonly TaggedWord[], at: number, parts: Phrase['parts']): boolean {
   for (let i = 0; i < parts.length; i++) {
     const part = parts[i];
     const word = words[at + i];
-    if (!word || !part || (word.text !== part.text && !(part.inflects && rootOf(word) === part.text)))
-      return false;
+    if (!word || !part || !isMet(part, word)) return false;
   }
   return true;
 }

@@ -45,7 +45,9 @@ export function toldWith(draft: Draft): Map<DraftStep, Statement[]> {
     if (one.home.kind === 'step') step = draft.steps[one.home.step - 1] ?? step;
     else if (one.home.kind !== 'proposal') continue;
     else if (!one.said.has('thanks') && (one.said.has('part') || one.said.has('cost'))) continue;
-    if (step) told.set(step, [...(told.get(step) ?? []), one]);
+    const list = step && told.get(step);
+    if (list) list.push(one);
+    else if (step) told.set(step, [one]);
   }
   return told;
 }

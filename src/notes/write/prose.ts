@@ -9,7 +9,23 @@ const FILLER = /(?:^|(?<=\s))(?:uh+|um+|er+m?|hmm+)[,]?(?:\s+|$)/gi;
 
 const PRINTED: Readonly<Record<string, string>> = { 'N m': 'Nm' };
 
+/** As it was written last: the chapter and the memory of it hold the same words. */
+const written = new WeakMap<
+  Statement,
+  Pick<Statement, 'figures' | 'flow'> & { source: string; text: string }
+>();
+
 export function proseOf(one: Statement, source: string): string {
+  const known = written.get(one);
+  if (known && known.source === source && known.figures === one.figures && known.flow === one.flow)
+    return known.text;
+  const text = newProse(one, source);
+  const { figures, flow } = one;
+  written.set(one, { figures, source, text, ...(flow ? { flow } : {}) });
+  return text;
+}
+
+function newProse(one: Statement, source: string): string {
   const parts: string[] = [];
   let at = one.start;
   let row = false;
