@@ -45,7 +45,7 @@ const SUBJECTS = new Set([
 const LINKS = new Set(['and', 'but', 'so', 'because', 'cos', 'or']);
 /** Words that nothing new begins behind: they wait for what follows. */
 const WAITING = new Set(
-  'if as when because where how than to the a an of for with so till until before after while whether like think bet say said says know not why sure then by from at in on is was do did can should must could would will hope suppose unless once since see thing what just which who that and or but means mean reckon guess tell told wish thought feel felt make sure makes made let lets get got though although every each some any my your his her our their no very quite too much more less about around into onto under over between through'.split(
+  'if as when because where how than to the a an of for with so till until before after while whether like think bet say said says know not why sure then by from at in on is was do did can should must could would will hope suppose unless once since see thing what just which who that and or but means mean reckon guess tell told wish thought feel felt make sure makes made let lets get got though although every each either neither whichever wherever whenever whatever whoever some any my your his her our their no very quite too much more less about around into onto under over between through'.split(
     ' ',
   ),
 );
@@ -100,6 +100,8 @@ function freshAt(words: readonly TaggedWord[], i: number, length: number, verb: 
     return true;
   const acts = word.text.includes("'") || ahead(words, i + 1);
   if (LINKS.has(word.text)) {
+    // "Two hundred and twenty" is one number.
+    if (before.pos === 'NUM' && (next.pos === 'NUM' || next.text === 'a')) return false;
     const subject =
       SUBJECTS.has(next.text) ||
       ((next.pos === 'DET' || next.pos === 'NOUN' || next.pos === 'PROPN') && ahead(words, i + 2));
@@ -113,6 +115,9 @@ function freshAt(words: readonly TaggedWord[], i: number, length: number, verb: 
   if ((!verb && length < 12) || (before.pos === 'ADP' && length < 7)) return false;
   // "When I twisted it": what a verb is done to begins nothing.
   if (/^(?:it|you)$/.test(word.text) && before.pos === 'VERB' && next.pos !== 'AUX' && next.text !== "'s")
+    return false;
+  // "And waggle it side to side": a verb of "it" has an ending.
+  if (word.text === 'it' && next.pos !== 'AUX' && next.text !== "'s" && next.text === next.lemma)
     return false;
   if (SUBJECTS.has(word.text) && !/^(?:that|this|these|those)$/.test(word.text))
     return (

@@ -23,6 +23,23 @@ describe('speech without stops is cut where a new turn begins', () => {
       ],
     ],
     ['the rubber has come right off the metal plate', ['the rubber has come right off the metal plate']],
+    [
+      'the free length comes out at two hundred and twelve millimetres and the sheet says two hundred and twenty',
+      [
+        'the free length comes out at two hundred and twelve millimetres and the sheet says two hundred and twenty',
+      ],
+    ],
+    [
+      'so i take hold of the swinging arm and waggle it side to side and it clonks every time you do that',
+      [
+        'so i take hold of the swinging arm and waggle it side to side',
+        'and it clonks every time you do that',
+      ],
+    ],
+    [
+      'there are three short in there and either i lost them or somebody else did before me',
+      ['there are three short in there and either i lost them or somebody else did before me'],
+    ],
     ['i cut it when i twisted it so hard', ['i cut it when i twisted it so hard']],
   ])('%s', (words, wanted) =>
     expect(cut('talk.txt', `[0:05] ${words}\n[0:40] bye\n`)).toEqual([...wanted, 'bye']),
