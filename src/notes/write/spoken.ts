@@ -12,7 +12,7 @@ const BEGINS =
 const SOFT = /^(?:so|and|now)\b/i;
 /** "Right angle", "well the other": what an opener may not be parted from. */
 const NOT_OPENING =
-  /^(?:so (?:far|much|many|long|that(?!'))\b|now (?:and|it|it's)\b|right (?:side|hand|one|front|rear|way|up|down|round|through|at|on|in|off|away|out|back|into|to|across|under|over|behind|here|there)\b|well (?:in|to|on|inside|before|after|over|with|not|and)\b|and (?:no|not|not|with|in|for|a|an|to|another|new|the same|one|all|both|on|at)\b(?! i\b)|(?:okay|ok) (?:to|for|with|if|in|on|at)\b|all right (?:to|for|with|in|on|at)\b)/i;
+  /^(?:so (?:far|much|many|long|that(?!'))\b|now (?:and|it|it's)\b|right (?:side|hand|one|front|rear|way|up|down|round|through|at|on|in|off|away|out|back|into|to|across|under|over|behind|here|there)\b|well (?:worn|used|known|\w+ed|in|to|on|inside|before|after|over|with|not|and)\b|and (?:no|not|not|with|in|for|a|an|to|another|new|the same|one|all|both|on|at)\b(?! i\b)|(?:okay|ok) (?:to|for|with|if|in|on|at)\b|all right (?:to|for|with|in|on|at)\b)/i;
 
 const CLOSERS =
   /[,\s]+(?:you know|you see|i mean|sort of|kind of|or whatever|and so on|and that|and so|and|but|so|okay|ok|yeah|um|uh)[.,]?$/i;

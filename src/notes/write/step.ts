@@ -40,19 +40,23 @@ export function stepOf(
   };
 }
 
-/** Parted at a new bullet or paragraph of the notes, and where speech runs long. */
+/** Who speaks, where captions write it before the words: "Berta: ". */
+const SPEAKER = /^(\p{Lu}[\p{L} .'-]{1,18}):\s/u;
+
+/** Parted at a new bullet or paragraph of the notes, where somebody else speaks, and where speech runs long. */
 function paragraphsOf(statements: readonly Statement[]): Statement[][] {
   const paragraphs: Statement[][] = [];
   let words = 0;
+  let speaker = '';
   for (const one of statements) {
-    if (
-      paragraphs.length === 0 ||
-      (one.opens && one.kind !== 'speech') ||
-      (words > 70 && one.flow?.begins !== false)
-    ) {
+    const named = one.kind === 'speech' ? (SPEAKER.exec(one.text)?.[1] ?? speaker) : '';
+    const parts =
+      (one.opens && one.kind !== 'speech') || named !== speaker || (words > 70 && one.flow?.begins !== false);
+    if (paragraphs.length === 0 || parts) {
       paragraphs.push([]);
       words = 0;
     }
+    speaker = named;
     paragraphs.at(-1)?.push(one);
     words += one.text.split(' ').length;
   }
