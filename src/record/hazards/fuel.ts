@@ -313,7 +313,7 @@ export const fuelHazards: Hazard[] = [
       'solder|braze|weld|torch|flame|heat + leak|hole|pinhole|seam|split|crack|bottom + tank - water tank|header|radiator',
       '@metaljoin|tack|tacked + sill|floor|chassis|filler neck|outrigger|arch|crossmember|jacking point|bulkhead|inner wing - @paper|@money|blue tack|nail|welded itself|spanner|terminal',
       '@weldword|@flame|hot iron|soldering iron|angle grinder|cutting disc + tank|fuel line|fuel pipe|petrol pipe|fuel hose|fuel tap|filler neck|petrol|gasoline|=gas tank - @paper|gas welding|gas weld|water tank|header tank|float level|turn fuel|radiator|stove out|lamp off|heater off|not flame|not near',
-      '@weldword & tank|fuel line|fuel pipe|petrol pipe|filler neck|jerrycan - @paper|radiator|header tank|water tank|wire|terminal|cable|gauze|lower tank|rad|standpipe|tank is 50|head torch|torch back|lent torch|weld where|along weld|solder seam|who welds|with torch|lamp',
+      '@weldword & tank|fuel line|fuel pipe|petrol pipe|filler neck|jerrycan - @paper|radiator|header tank|water tank|wire|terminal|cable|gauze|lower tank|rad|standpipe|tank is 50|head torch|torch back|lent torch|weld where|along weld|solder seam|who welds|with torch|lamp|not soldering|not welding|do not weld',
       '@metaljoin + chassis|floor|sill|wing|fender|outrigger|cross member|body|panel|bulkhead|patch|van|frame|seam|mount|underneath|under - itself|friction|@paper|@money|order|was welded|ship|workbench|on bench',
       'heat|flame|torch|blowlamp|propane + @fuelpart|tank',
       '@metaljoin + shut|near|van|vehicle|inch|inches + tank|fuel|petrol',

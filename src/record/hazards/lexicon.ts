@@ -94,6 +94,9 @@ export const CLASSES: Readonly<Record<string, string>> = {
 export const SAYINGS: readonly string[] = [
   'hard bargain',
   'end float',
+  'brown candle wax',
+  'gear lever knob',
+  'check strap',
   'out of true',
   'back door',
   'front door',

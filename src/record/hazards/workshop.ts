@@ -366,7 +366,7 @@ export const workshopHazards: Hazard[] = [
     words: [
       'ran bead|bead round|bead along|run bead|bead of weld|bead on|beads ~ crack|cracked|bracket|joint|seam|flange|exhaust|mask|tube|weld|round - tyre|sealant|silicone|glue|rim|mastic|lever',
       'tack|tacks|tacked|tacking ~ every|clamp|clamped|cool|mm|turned over|full length|amps|corner|corners|gap|gaps|hose|patch|plate|side to side - glue|tacky|carpet|upholstery|hessian|nails|webbing|thumb tack|leather|cloth|hammer',
-      'beeswax|candle wax|paraffin wax|candle|wax ~ hot|heat|heated|nut|stud|plug|stump|thread|torch|melt|dab - cavity wax|polish|wax polish|candle light',
+      'beeswax|candle wax|paraffin wax|candle|wax ~ hot|heat|heated|nut|stud|plug|stump|thread|torch|dab - cavity wax|polish|wax polish|candle light|grease',
       'fillet|bead of weld|run of weld|arc|stick welder|stick set|rods ~ ran|run|round|struck|strike|tube|joint|corner|amps|neat|pretty|ugly - fillet knife|arc of circle',
       'gas flame|camping stove|gas stove|gas ring|bunsen|forge ~ blued|blue|red|hook|spring|collar|ring|brick|bend|bent - no flame|away from|naked flame|coffee|tea|kettle|boil|boiled|soup|linseed',
       'silver solder|easy flow|hard solder|brazing rod|brazing flux|spelter',
