@@ -85,6 +85,24 @@ describe('The words of a hazard', () => {
     expect(() => compile([['the ground']], {}, [])).toThrow('only "ground" is left');
   });
 
+  test('~ joins words a few places apart, where both are common', () => {
+    const find = finder('jacked ~ her');
+    expect(find('jacked the nose of her up')).toBe('jacked … her');
+    expect(find('jacked it up and went in to tea with her')).toBeUndefined();
+  });
+
+  test('what stands elsewhere in the step is told with the words, and the place is that of the others', () => {
+    const matcher = compile([['weld & tank']], {}, []);
+    const [found] = matcher([
+      { name: 'title', text: 'Empty the tank' },
+      {
+        name: 'text',
+        text: 'It stood outside for a week, under the tree, with the cap off. Then weld the seam.',
+      },
+    ]);
+    expect(found).toMatchObject({ field: 'text', words: 'tank … weld' });
+  });
+
   test('gives the place of the first word in its field', () => {
     const matcher = compile([['weld + tank']], {}, []);
     const [found] = matcher([
