@@ -96,7 +96,7 @@ export class Tally {
       const sum = SAID_ALONE.get(word);
       if (
         sum &&
-        /^[.?!]$/.test(at(tokens, i + 1)) &&
+        /^[.,?!]$/.test(at(tokens, i + 1)) &&
         (/^[.?!]?$/.test(at(tokens, i - 1)) || (tokens[i]?.gap ?? 3) >= 2)
       )
         this.#seen.set(sum, (this.#seen.get(sum) ?? 0) + 1);

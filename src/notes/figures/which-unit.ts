@@ -4,7 +4,7 @@ import type { Leaning } from './leaning.ts';
 import { around, at, type Token } from './tokens.ts';
 
 const FLUID =
-  / (?:oil|oils|fluid|petrol|fuel|water|coolant|antifreeze|paraffin|solution|poured?|pouring|fill|filled|filling|syringe|syringed|drained|bottle|jug|squirt|thinners|mixture|mix|gas|diesel|acid|atf|brew|spirit|dot|bled|top up|topped|tank|carton|tin of|came out|level|threw|spilled|spilt|leaked|header|expansion|reservoir|sump|jar|dregs|distilled|electrolyte|cells|litre|litres|liter|liters|pint|pints|gallon|gallons|can) /;
+  / (?:oil|oils|fluid|petrol|fuel|water|coolant|antifreeze|paraffin|solution|poured?|pouring|fill|filled|filling|syringe|syringed|drained|bottle|jug|squirt|thinners|mixture|mix|gas|diesel|acid|atf|brew|spirit|dot|bled|top up|topped|tank|carton|tin of|came out|level|threw|spilled|spilt|leaked|header|expansion|reservoir|sump|jar|dregs|hardener|thinner|resin|paint|primer|lacquer|distilled|electrolyte|cells|litre|litres|liter|liters|pint|pints|gallon|gallons|can) /;
 const SIZE =
   / (?:wide|long|thick|deep|across|bore|diameter|gap|spanner|socket|nut|bolt|drill|washer|hole|free length|free|play|clearance|between|apart|shim|stud|thread|plate|bar|square|round|short|out|off|gauge|feeler|calipers?|micrometer|rule|stroke|lift|throw|depth|height|width|length|hose|pipe|tube|strip|sheet|screw) /;
 
