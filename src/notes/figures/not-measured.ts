@@ -164,6 +164,17 @@ export function countsOrNames(tokens: readonly Token[], read: Reading): boolean 
     )
   )
     return true;
+  // "bolts are m six by sixteen"
+  if (/^(?:by|x|×)$/.test(before) && at(tokens, read.from - 3) === 'm') return true;
+  // "phoned at 10.15"
+  if (
+    before === 'at' &&
+    /^(?:[01]?\d|2[0-3])\.[0-5]\d$/.test(read.digits) &&
+    / (?:phoned|rang|called|came|began|started|left|arrived|stopped|finished|knocked|off|home|club|him|her|them) at $/.test(
+      around(tokens, read.from - 4, read.from),
+    )
+  )
+    return true;
   if (isHour(tokens, read) || isHeadingNumber(tokens, read.from)) return true;
   // "6x 8.5 mm"
   if (/^(?:x|×)$/.test(after) && joins(tokens, read.to) && !joins(tokens, read.to + 1)) return true;

@@ -1,5 +1,5 @@
 /** "sixty eight seventy two" without money or a unit is two readings; "one fifty" and "fifty four oh five" may be one. */
-import { type Candidate, known } from './figure.ts';
+import { type Candidate, known, NONE } from './figure.ts';
 import { inFull } from './said.ts';
 import { at, type Token } from './tokens.ts';
 import { MONEY } from './unit-words.ts';
@@ -34,6 +34,8 @@ export function splitPairs(tokens: readonly Token[], all: readonly Candidate[]):
   if (all.every(({ pair, unit }) => !pair || unit !== '')) return [...all];
   return all.flatMap((one): Candidate[] => {
     if (!one.pair || one.unit !== '' || one.pair.oh || one.pair.high < 10 || one.pair.low < 10) return [one];
+    // "fifty fifty whether it fits"
+    if (one.pair.high === one.pair.low) return [{ ...one, unit: NONE }];
     const decimals = asDecimals(all, one);
     if (decimals) return [decimals];
     const { pair, ...plain } = one;

@@ -192,6 +192,7 @@ function isRow(tokens: readonly Token[], a: Candidate, b: Candidate, words: stri
       ? alike(a, b, 3) && (!a.word || a.value > 4)
       : !a.word && a.value > 4 && alike(a, b, 1.5);
   }
+  if (/and/.test(words) && /^(?:all|both|these|those|of)$/.test(before)) return false;
   // "ordered for 12.50, and 60 km"
   if (/,/.test(words) && /\.\d\d$/.test(a.digits) && !b.decimal) return false;
   return alike(a, b, 8);

@@ -94,6 +94,9 @@ export function isSum(
   if (measured || (written && likeMeasure(all, i))) return false;
   const posted =
     FREIGHT.test(after) ||
+    / (?:with|including|incl|plus) (?:the )?(?:post|postage|carriage|freight|delivery) /.test(
+      around(tokens, one.to, one.to + 3),
+    ) ||
     (beside !== undefined &&
       /^ (?:for (?:them|him|her) )?to (?:send|fly|post|ship|deliver|freight|buy|hire|rent) /.test(
         around(tokens, one.to, one.to + 4),
