@@ -1,21 +1,14 @@
 /** New words of the notes put into a chapter that stands: beside what they follow where that is found, else at its end. */
-
-import { attributeSpans } from '../../record/chapter/opening-tag.ts';
 import type { Draft, DraftStep, Statement } from '../draft.ts';
 import { type Called, hazardsOf, readBack } from './called.ts';
 import { type Around, bodyOf, NOT_PLACED, notPlacedLine } from './chapter.ts';
 import type { Compared } from './compared.ts';
+import { declaredIn } from './declared.ts';
+import { apartAt, type Edit, edited } from './edits.ts';
 import { inText } from './memory.ts';
 import { proseOf } from './prose.ts';
 import { Standing } from './standing.ts';
 import { Titles } from './titles.ts';
-
-/** One change of the text: what stands from `start` to `end` becomes `text`. An insertion has no extent. */
-interface Edit {
-  start: number;
-  end: number;
-  text: string;
-}
 
 export interface Placed {
   chapter: string;
@@ -225,46 +218,4 @@ function placeFor(
   // Calculators and tables go with the step that they follow.
   while (/^(?:Timing|Premix|Gearing)$/.test(standing.blocks[index + 1]?.name ?? '')) index += 1;
   return standing.blocks[index]?.end ?? standing.end;
-}
-
-/** A block with blank lines round it, as the place needs. */
-function apartAt(written: string, place: number, text: string): string {
-  const before = written.slice(0, place);
-  const lead = before.endsWith('\n\n') ? '' : before.endsWith('\n') ? '\n' : '\n\n';
-  return `${lead}${text}${written.slice(place).trim() === '' ? '\n' : /^\r?\n/.test(written.slice(place)) ? '' : '\n\n'}`;
-}
-
-/** Where hazards are declared in the opening tag that begins at a place; undefined where it is written in another way. */
-function declaredIn(
-  written: string,
-  start: number,
-): { text: string; name: number; list?: number; empty?: boolean } | undefined {
-  const spans = attributeSpans(written, start);
-  const name = start + '<Step'.length;
-  const end = written.indexOf('>', spans.at(-1)?.value ?? name);
-  const text = written.slice(start, end < 0 ? undefined : end);
-  const hazards = spans.find((one) => one.name === 'hazards');
-  if (!hazards) return spans.some((one) => one.name === '') ? undefined : { text, name };
-  const list = /^\[((?:\s*"[\w-]*"\s*,?)*)\s*\]/.exec(written.slice(hazards.value));
-  if (!list) return undefined;
-  const inside = (list[1] ?? '').replace(/\s+$/, '');
-  return {
-    text,
-    name,
-    list: hazards.value + 1 + inside.length,
-    empty: inside.trim() === '' || inside.endsWith(','),
-  };
-}
-
-/** The text with all edits made, in its own line ends; of two at one place the first given stands first. */
-function edited(text: string, edits: readonly Edit[]): string {
-  const parts: string[] = [];
-  const ends = text.includes('\r\n') ? '\r\n' : '\n';
-  let at = 0;
-  for (const { start, end, text: next } of [...edits].sort((a, b) => a.start - b.start)) {
-    parts.push(text.slice(at, Math.max(at, start)), next.replaceAll('\n', ends));
-    at = Math.max(at, end);
-  }
-  parts.push(text.slice(at));
-  return parts.join('');
 }
