@@ -108,6 +108,8 @@ function nearest(
 ): Source | undefined {
   const one = all[i];
   if (!one) return undefined;
+  // A small number of one item goes less readily by the next item's unit
+  const ends = lineEnd > 2 && !one.decimal && one.value < 13 ? 12 : lineEnd;
   const reach = run ? 60 : one.decimal ? 48 : REACH[standing];
   let best: { source: Candidate; cost: number } | undefined;
   for (const way of [-1, 1]) {
@@ -117,9 +119,7 @@ function nearest(
       const other = all[k];
       if (!other) break;
       far +=
-        way < 0
-          ? distance(tokens, other.to, edge, lineEnd)
-          : distance(tokens, edge, other.from, lineEnd) * 1.3;
+        way < 0 ? distance(tokens, other.to, edge, ends) : distance(tokens, edge, other.from, ends) * 1.3;
       edge = way < 0 ? other.from : other.to;
       if (far > reach) break;
       const cost = costOf(one, other, standing, far, at(tokens, one.from - 1));

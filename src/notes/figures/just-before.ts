@@ -72,6 +72,6 @@ export function countsAgain(tokens: readonly Token[], all: readonly Candidate[],
   const between = around(tokens, before.to, one.from);
   if (before.unit === NONE && /^ (?:or|to|-|–) $| (?:had|instead of|fitted) $/.test(between)) return true;
   return counts(tokens, before)
-    ? / (?:be|of|was|want|wants|need|needs) $/.test(between)
+    ? / (?:be|of|was|want|wants|need|needs|allowed|allows|book|says|limit) $/.test(between)
     : / out of $/.test(between);
 }

@@ -166,6 +166,14 @@ export function countsOrNames(tokens: readonly Token[], read: Reading): boolean 
     return true;
   // "bolts are m six by sixteen"
   if (/^(?:by|x|×)$/.test(before) && at(tokens, read.from - 3) === 'm') return true;
+  // A specific gravity has no unit
+  if (
+    read.decimal &&
+    read.value > 1 &&
+    read.value < 1.4 &&
+    / (?:acid|gravity|hydrometer|sg|electrolyte) /.test(around(tokens, read.from - 6, read.from))
+  )
+    return true;
   // "phoned at 10.15"
   if (
     before === 'at' &&
@@ -232,6 +240,8 @@ function isHeadingNumber(tokens: readonly Token[], from: number): boolean {
 
 export function isNaming(tokens: readonly Token[], from: number, value: number): boolean {
   let k = from - 1;
+  // "fuse box: 8 A" names nothing, "box 8" does
+  const listed = at(tokens, k) === ':';
   if (/^[.#:]$/.test(at(tokens, k))) k -= 1;
   // "12 V 5 W" has no version
   if (at(tokens, k) === 'v' && tokens[k - 1]?.kind === 'number') return false;
@@ -242,7 +252,10 @@ export function isNaming(tokens: readonly Token[], from: number, value: number):
     return true;
   return (
     (NAMING.test(at(tokens, k)) ||
-      (SMALL_NAMING.test(at(tokens, k)) && value < 30 && !/^(?:x|×|by)$/.test(at(tokens, from + 1)))) &&
+      (!listed &&
+        SMALL_NAMING.test(at(tokens, k)) &&
+        value < 30 &&
+        !/^(?:x|×|by)$/.test(at(tokens, from + 1)))) &&
     joins(tokens, from, 1)
   );
 }

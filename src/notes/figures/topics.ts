@@ -16,7 +16,7 @@ interface Topic {
 const whole = (one: Candidate): boolean => Number.isInteger(one.value);
 const between = (one: Candidate, low: number, high: number): boolean => one.value >= low && one.value <= high;
 const MEASURING =
-  / (?:gauge|gauges|feeler|feelers|micrometer|mike|mic|bore|bores|drum|drums|diameter|across|calliper|callipers|caliper|calipers|vernier|journal|journals|clearance|end float|endfloat|run out|runout|wear|worn|thickness|thick|spigot|ring gap|gudgeon|skirt|lining|linings|shim|shims|squish|oval|ovality|taper|backlash|dti|dial|protrusion|measured|measure|measures|gap|gaps|gapped|bore's|pitch|pitches|clock it|clocked) /;
+  / (?:gauge|gauges|feeler|feelers|micrometer|mike|mic|bore|bores|drum|drums|diameter|across|calliper|callipers|caliper|calipers|vernier|journal|journals|clearance|end float|endfloat|run out|run - out|runout|wear|worn|thickness|thick|spigot|ring gap|gudgeon|skirt|lining|linings|shim|shims|squish|oval|ovality|taper|backlash|dti|dial|protrusion|measured|measure|measures|gap|gaps|gapped|bore's|pitch|pitches|clock it|clocked) /;
 
 const TOPICS: readonly Topic[] = [
   {
