@@ -108,6 +108,7 @@ export const brakeHazards: Hazard[] = [
     defersTo: 'the vehicle maker’s brake data and the inspection authority',
     sources: [PRACTICE('Brakes proved at walking pace on private ground first')],
     words: [
+      'shoe|shoes|drum ~ stuck|stuck on|binding|dragging|grabbing|seized on + square|adjuster|backed|back off|off|wheel|hot - boot|mud',
       'master cylinder|wheel cylinder|reservoir|fluid ~ lower than|mm lower|down since|wet trail|trail down|lost|low|dropped|damp|drip|drips|puddle - washer|coolant|gearbox|clutch fluid|header|fuel|bearing|lost thread',
       'lever|pedal|handbrake|brakes ~ bites|bite|chin|travel|far before|anything happens|catch on - clutch|gear lever|choke|steering|play',
       'anchors|stoppers|brakes ~ three corners|two corners|one corner|out of three|out of four|two out|one side|hardly|not much - oil',

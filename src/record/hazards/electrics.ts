@@ -175,6 +175,10 @@ export const electricHazards: Hazard[] = [
     defersTo: 'the vehicle maker’s wiring diagram and fuse ratings',
     sources: [BATTERIES, PRACTICE('Earth lead off first, on last')],
     words: [
+      'fuse ~ went|goes|gone|blew|popped + lights|again|moment|horn|wipers|switch|put on|touch|short|twice - order|@money|box|fuse wire roll',
+      'straight to battery|straight from battery|direct to battery|direct from battery|nothing in between|nothing between|no fuse in between|unfused ~ wire|feed|horn|lamp|battery|lead|cable|live|switch',
+      'wire|cable|lead|feed|loom|harness ~ cover gone|sleeve gone|no cover|naked|green copper|against metal|on metal|on edge|rubs on|sawn|nicked|pinched|trapped - throttle|clutch|brake|choke|speedo|bowden|gasket|handbrake|rope',
+      'bare bit|bare patch|bare spot|bare end|bare piece|naked bit|worn bit ~ tape|taped|wrapped|sleeve|sleeved|shrink|heat shrink|wire|loom|cloth tape|cable - metal|bare metal|paint|primed|primer|tread',
       'strand|strands|no sleeve|no insulation|green copper|naked copper ~ left|feed|wire|cable|lead|holding|or two|bare + feed|wire|cable|lead|battery|starter|earth|live - throttle|clutch|brake|handbrake|bowden|rope|choke|speedo',
       'no juice|juice off|power off|no power|dead loom|strap off|isolator off|battery isolated ~ work|van|truck|dash|before|loom|while|wiring|first - no power up hill|engine has no power',
       'sparks|spark|flash|fizz|fizzled|crackle|smoke ~ behind|dash|speedo|harness|loom|switch|fuse box|column|panel|headlamp - plug|coil|grinder|weld|points|exhaust|cap|tester',

@@ -83,6 +83,7 @@ export const engineHazards: Hazard[] = [
       },
     ],
     words: [
+      'chuff|chuffing|puttering|popping away|burbling|thumping away|chuntering|purring|ticking|running ~ door|doors|doorway|pipe out|pointing out|shed|garage|inside|yard door|gate - running board|engine off',
       'first pull|second pull|third pull|fourth pull|first tug|second tug|third tug|first kick|second kick|third kick|first swing|second swing|third swing|fires up|fired up|motor on|engine on|slow running|touched starter|first prod|second prod|burst into life & door|doors|roller door|gate|shed|garage|barn|lock up|indoors|inside|lean to|smoke everywhere|blue|fumes|thick head|backside to street|tail to street|backside faced|tail out - stand clear',
       'it ran|she ran|ran for|ran about|ran perhaps ~ minute|minutes|while|moment|seconds + blue|smoke|cleared|fumes|haze|door|shed|outside|open - drain',
       'exhaust|tailpipe|pipe ~ out of door|under door|through window|out of window|to outside|drainpipe|hose on|length of hose|in street|to street - waste pipe|bleed',
@@ -143,6 +144,7 @@ export const engineHazards: Hazard[] = [
     defersTo: 'the machine maker’s guards and instructions',
     sources: [PRACTICE('Nothing loose near what turns; stop before you reach in')],
     words: [
+      'chain|belt|fan|pulley|flywheel|shaft ~ engine turning|with engine turning|engine running|engine going|motor running|run with|turning it|under power - engine off|not running|by hand',
       'chain off|belt off|in gear on stands ~ spin|spun|turn|run|running|ticking ~ axle|wheel|wheels|hub|engine|fan - by hand|by kick|feel',
       'arm|hand|hands|head|face|knuckles|elbow ~ down|beside|near|by|close|next to ~ belt|fan|flywheel|pulley|chain + engine|ticking|running|idling|going|round|turning - engine off|not running|stopped',
       'wheels|wheel ~ going round|turning|spinning|in gear + stands|engine|stood off|stand off|keep back|clear|jack - steering wheel',
@@ -278,6 +280,7 @@ export const engineHazards: Hazard[] = [
     defersTo: 'the label and safety data sheet of the antifreeze and the local rules for waste',
     sources: [GLYCOL],
     words: [
+      'half and half|fifty fifty|half half|forty percent|one to one|third antifreeze|mix ~ filler neck|radiator|rad|header|water|back in|litres in|litre in|refilled|litres|topped - petrol|oil|paint|fuel|two stroke|thinner|primer',
       'header|header tank|rad|radiator|expansion bottle|system ~ top|topped|topped up|filled|refilled|fill ~ mix|antifreeze|coolant|fifty fifty|half and half|blue|green|pink|litre|litres - fuel|petrol|tank of petrol|brake|plain water only',
       'blue stuff|green stuff|pink stuff|orange stuff|pink|blue brew|green brew ~ half|water|litre|litres|refilled|bowl|basin|bucket|tub|dog|cat|drain|drained - paint|primer|grease|thread|loctite',
       'something sweet|smell sweet|sweet smell|sweet stuff|sweet ~ antifreeze|coolant|water|hose|rad|smell - tea|tooth',

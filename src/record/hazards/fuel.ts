@@ -66,6 +66,9 @@ export const fuelHazards: Hazard[] = [
       },
     ],
     words: [
+      'jets|emulsion tube ~ blocked|held up|bristle|poke - water jet|jet black|wash|pressure washer|headlamp|parking jet|order|@money|steam',
+      'litre|litres|gallon|pint|pints|splash|cupful ~ from can|out of can|from jerrycan - oil|coolant|water|antifreeze|gearbox|washer|paint|battery|thinner|hardener|acid|header',
+      'in line filter|inline filter|fuel strainer|gauze filter|tap filter|line filter ~ swapped|changed|clips|dribble|clogged|blocked|out|off - order|@money|oil filter|air filter',
       'slosh|sloshing|sloshed|third full|half full|quarter full|nearly full|brimmed ~ tank|lifted|lowered|off|out|carried|down|dropped - bath|bucket of|radiator|header',
       'reek of|stink of|smell of|stinks of|smells of|reeks of|whiff of ~ petrol|fuel|=gas|juice',
       'union|pipe|hose|tap|banjo ~ run into|ran into|into jar|into tin|into can|jar|jam jar|into bottle|drip tray|catch tin + run|ran|slackened|undone|drip|let|caught|off - brake|bleed|nipple|coolant|rad|radiator|water|oil|pedal|antifreeze',
@@ -207,6 +210,7 @@ export const fuelHazards: Hazard[] = [
     defersTo: 'the engine maker’s ratio and oil, the can’s marking and the local storage limits',
     sources: [HOME_PETROL, CLP_FLAMMABLE, PRACTICE('Ratio by volume, oil measured, can marked')],
     words: [
+      'one to twenty five|1 to 25|twenty five to one|one in twenty five|one to thirty|one to forty|one to fifty|four per cent|four percent ~ shook|shaken|shake|can|oil|petrol|fuel|mixed|mix|litre|litres|brew',
       'twenty five to one|25 to 1|forty to one|thirty to one|fifty to one|#mixratio ~ oil|litre|litres|petrol|can|bottle|mixed|mix|mil|fuel|pints|premix',
       'litre|litres|gallon|pint|can|jug|tank|mix|brew|petroil|fuel|petrol ~ #mixratio|twenty five to one|25 to 1|forty to one|thirty to one|fifty to one|thirty two to one|twenty to one|sixteen to one',
       'mix|mixed|knocked up|made up|brewed|blend ~ litre|litres|gallon|pint|can|fuel|petrol|petroil|two stroke|=gas - paint|filler|epoxy|hardener|glue|antifreeze|coolant|feelings|mixed up|primer|citric|acid|soda',

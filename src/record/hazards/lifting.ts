@@ -26,6 +26,8 @@ export const liftingHazards: Hazard[] = [
     defersTo: 'the vehicle maker’s lifting points, the rated load on jack and stands, and local rules',
     sources: [UNDER_VEHICLES, INDG434],
     words: [
+      'went below|gone below|down below|from below|go below|get below|underneath|went under ~ torch|lamp|look|looked|spanner|brake|exhaust|sump|gearbox|axle|hangers|me|lines|pipes - bench|deck of boat|below zero|below book|temperature|paint|seat|carpet|mat|bonnet',
+      'lying down|lie down|lying on|flat out on floor|on my back|arms over head|arms above|arms above head ~ exhaust|hangers|gearbox|sump|axle|arms|over head|over your|chassis|under|underneath - bed|sofa|dog|paint|van on its side',
       'to lie on|lie on|lay on|coat|mat|cardboard|sacking|old door|rug|blanket & ramps|stands|under|lamp|underneath|chocks & ramps|stands|jack - trestles|paint|glass|door on|seat|bench|colour|coats|layer|primer|second coat|first coat',
       'ramps|stands|jack ~ chocks|chocked|h brake|handbrake|gear|wedges|wedged + under|lie|lying|coat|underneath|below|sump|exhaust|exh|gearbox|bracket - trailer|lowered|low loader|unload',
       'loading ramps|ramps|car ramps|drive on ramps|planks and blocks ~ ran her|ran it|drove her|drove it|up on|up|reach|get at|under|rear|front wheels|fronts|backs - wheelbarrow|trailer|church|walked|boat|loaded on',

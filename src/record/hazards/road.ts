@@ -32,6 +32,7 @@ export const roadHazards: Hazard[] = [
       PRACTICE('Short, slow, empty road, second person, nuts checked after the first few hundred metres'),
     ],
     words: [
+      'forty|thirty|fifty|forty five|thirty five|fifty five|sixty ~ on flat|on level|flat out|downhill|uphill|with wind|on straight + she|it|hunts|wander|wanders|pulls|shakes|steady|wind|gear|smooth|vibrates|buzz - degrees|psi|nm|shore|amps|grit|pounds|euro|litres',
       'set off|setting off|off home|home by|low road|high road|back road ~ road|home|village|chapel|second|gear|lane|hill|km - set off alarm|bang|price|pins',
       'as far as|out to|down to|round by|round to|over to ~ level crossing|quarry|pond|crossroads|bridge|church|mill|chapel|station|village|farm|orchard|school|harbour|ford|pub|corner|lake + turned|back|round|km|#km|miles|second|third|drove|gear|home|ran|pulled - bolt|wire|shaft|pipe|cable',
       'gave her|give her|gave it ~ her head|head|full throttle|gun|beans|run on straight + straight|road|needle|fifty|forty|sixty|lane|hill - clean|wipe|coat|squirt|clout|thump',

@@ -35,6 +35,7 @@ export const substanceHazards: Hazard[] = [
     defersTo: label,
     sources: [CLP_FLAMMABLE, SKIN, PRACTICE('Mildest first; rags outdoors')],
     words: [
+      'panel adhesive|panel bond|seam sealer|body adhesive|structural adhesive|windscreen adhesive|sikaflex|polyurethane sealer|cartridge ~ window|round|lip|seam|bead|gloves|mask|joint|flange|door|both faces|clamp - grease cartridge|grease gun|order|@money|ink',
       'brake spirit|cleaning spirit|surgical spirit|spirit|spirits ~ cleaned|clean|wiped|wipe|washed|rag|brush|door|gloves - spirit level|good spirits|in spirits|high spirits',
       'carb dip|carb cleaner|parts dip|dip tank|cleaning fluid|cleaning spirit|lighter fluid|petroleum ether|naphtha|turps|wood preserver|creosote|rust proofing|rustproofing|rust killer|body schutz|stone guard|sprayed wax ~ night|overnight|soak|soaked|brush|brushed|rag|wipe|wiped|skin|gloves|on|in|over|tin|stink|stinks|smell|dip|dipped|spray|sprayed - order|@money|need',
       'adhesive|glue|spray|sealer|sealant|mastic ~ reeked|reek|reeks|stank|stinks|pongs|high|dizzy|fumes|headache|whole shed|eyes water',
@@ -111,6 +112,7 @@ export const substanceHazards: Hazard[] = [
     defersTo: label,
     sources: [LEAD_RRP],
     words: [
+      'sanded|sand|scraped|scrape|stripped|flatted|rubbed|burnt ~ wet|door|wing|panel|roof|back|off + older than|as old as|original|before the war|lead|leaded|factory|first owner|decades|fifties|sixties - leads|new paint',
       'certainly lead|surely lead|must be lead|bound to be lead|red is lead|sure is lead|lead for sure|red lead|lead paint|lead primer',
       'hot air gun|heat gun ~ scraper|paint|cream|colours|layers|years|ribbons|landlord|maroon|green|blue|flakes - heat shrink|glass|rubber|sticker|underseal|dry|dried',
       'down through|down to ~ layers|colours|cream|green|grey|red|primer|maroon + lead|old|years|metal|mask|wet',
@@ -185,6 +187,7 @@ export const substanceHazards: Hazard[] = [
     defersTo: label,
     sources: [PRACTICE('Chemical into water, outdoors, goggles and shield')],
     words: [
+      'acid dip|acid bath|dipped in acid|pickle|pickled|pickling ~ brackets|bolts|bits|parts|rinsed|rinse|soda|rust|derust|fizz|overnight|tank lining - battery|acid rain|cells|flux|amino',
       'gel|jelly ~ stripper|blister|blistered|gloves|rust|brushed on|overnight|bit me|burn|burned - silica|hair|petroleum|grinding|lapping|valve|jelly baby|hand gel|shower',
       'bit me through|burned through|ate through|through gloves|ate glove|ate my glove|stung ~ gloves|glove|short ones|stuff|skin|gel|stripper|cleaner|acid|hands',
       'goggles|glasses|safety glasses|specs|visor|face shield|eye protection|eyes shut|face away|rubber gloves|long gloves|gauntlets|plenty of water|bucket of water|hose ready + stripper|caustic|citric|remover|descaler|oven cleaner|derust|phosphoric|jelly|paint stripper|pickle|pickled|electrolysis - battery|grinder|wire stripper',
