@@ -21,6 +21,8 @@ export function bareAt(words: readonly TaggedWord[], at: number): Deed | undefin
   const charged = way === 'on' && next?.text === 'charge';
   if (!ends && !parts && !charged && !(way === 'back' && /^(?:on|in|together)$/.test(next?.text ?? '')))
     return undefined;
+  // "The spring shot out": nobody took it out.
+  if (/^(?:shot|flew|fell|jumped|popped|dropped|pinged)$/.test(words[at - 1]?.text ?? '')) return undefined;
   let until = at;
   while (until > 0 && GOES.test(words[until - 1]?.text ?? '')) until -= 1;
   let from = until;
@@ -40,7 +42,9 @@ export function bareAt(words: readonly TaggedWord[], at: number): Deed | undefin
     /^(?:there|'s|theres)$/.test(outer?.text ?? '') ||
     (outer?.pos === 'VERB' &&
       outer !== lead &&
-      !/^(?:get|got|have|had|getting|let|letting)$|s$/.test(outer.text))
+      !/^(?:get|got|have|had|getting|let|letting)$/.test(outer.text) &&
+      !isThingWord(outer.text) &&
+      !/^(?:stands|ramps|blocks|bricks)$/.test(outer.text))
   )
     return undefined;
   const article = /^(?:a|an)$/.test(lead?.text ?? '') ? (lead?.text ?? '') : 'the';

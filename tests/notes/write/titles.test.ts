@@ -28,6 +28,16 @@ describe('a fault is called as a mechanic would write it on a card', () => {
   test.each(FAULT_TITLES)('%s (%s) → %s', (said, it, wanted) =>
     expect(faultTitle(said, '', it).title).toBe(wanted),
   );
+  test.each([
+    ['No spark on the right cylinder', 'No spark on right cylinder'],
+    ['no earth at the lamp', 'No earth at lamp'],
+    ["the tap doesn't shut", 'Tap does not shut'],
+    ["it isn't charging", 'Dynamo not charging'],
+    ['the lever will not come back', 'Lever will not come back'],
+    ["can't get second", 'Dynamo cannot get second'],
+  ])('what is denied stays denied: %s → %s', (said, wanted) =>
+    expect(faultTitle(said, '', 'dynamo').title).toBe(wanted),
+  );
   test.fails.each(FAULTS_NOT_YET)('not yet: %s (%s) → %s', (said, it, wanted) =>
     expect(faultTitle(said, '', it).title).toBe(wanted),
   );

@@ -27,6 +27,8 @@ function wrongIn(words: readonly TaggedWord[]): number {
 
 /** `thing` is what "it" stands for. */
 export function faultTitle(words: string, because: string, thing: string): Titled {
+  // Gravy and thumbnails are named too: only a part of the machine is what "it" stands for.
+  const part = isPart(thing) ? thing : '';
   const label = /^([\p{L}][\p{L} /'-]{2,28}):\s/u.exec(words)?.[1] ?? '';
   const inLabel = tagged(label);
   const labelled =
@@ -61,16 +63,22 @@ export function faultTitle(words: string, because: string, thing: string): Title
     const those = tagged(one);
     return placesIn(those).length > 0 ? nounsIn(those, one) : [];
   });
-  const meant = labelled ? label : (earlier[0]?.text ?? thing);
+  const meant = labelled ? label : (earlier[0]?.text ?? part);
   const { title, subject } = headline(text, tags, meant);
   const whose = machinePart(title) || meant === '' || !machinePart(meant) || FLOWS.test(meant) ? '' : meant;
   const known = title.toLowerCase().includes(whose.toLowerCase());
   // What was named a statement ago may be another thing: it is put before a title only where that says too little alone.
   const most = labelled || earlier.length > 0 ? 6 : 3;
+  const long = title.split(' ').length;
   const full =
-    whose !== '' && !known && title.split(' ').length <= most
+    whose !== '' && !known && long <= most
       ? `${capital(whose)}: ${lowered(title)}`
-      : title;
+      : long > 1 || !SAYS.test(words)
+        ? title
+        : // "Gone.", "Dripping.": what was named last, whatever it was, or the words as they were said.
+          thing !== '' && !title.toLowerCase().includes(thing.toLowerCase())
+          ? `${capital(thing)}: ${lowered(title)}`
+          : asSaid(words) || title;
   const named = subject === '' ? meant : subject;
   const head = nounsIn(tagged(named), named).at(-1)?.head ?? named.split(' ').at(-1) ?? '';
   return { title: full === '' ? 'Fault as noted' : full, head: head.toLowerCase(), side: sideOf(text) };
@@ -78,6 +86,25 @@ export function faultTitle(words: string, because: string, thing: string): Title
 
 /** A bush or a seal may be anywhere, and what flows is everywhere. */
 const FLOWS = /\b(?:petrol|fuel|mixture|coolant|oil|fluid|paint|primer|spark|timing|voltage)$/i;
+
+const SAYS = /\p{L}{2}/u;
+
+/** The first words as they were said, with no mark that a title may not have. */
+const asSaid = (words: string): string =>
+  capital(
+    words
+      .replace(/^[^\p{L}\p{N}]+/u, '')
+      .split(/[.;:!?]/)[0]
+      ?.split(/\s+/)
+      .slice(0, 7)
+      .join(' ')
+      .replace(/[^\p{L}\p{N} ,/'-]/gu, '')
+      .replace(/[ ,'-]+$/, '') ?? '',
+  );
+
+/** Whether the words name a part, wherever it may be. */
+const isPart = (text: string): boolean =>
+  placesIn(tagged(text.toLowerCase())).length > 0 || /\bbearings?$/.test(text);
 
 /** Whether a part of the machine is named that has its place there: a bush may be anywhere, a kingpin may not. */
 const machinePart = (text: string): boolean =>
@@ -93,7 +120,7 @@ function piecesOf(words: string): string[] {
     .split(
       /[,;:!?()|]+\s*|\.\s+|\s(?:and|but|so|because|although|though)\s|\s[-–—]\s|\s(?=(?:there's|it's|that's|they're|there is|i've|i'm)\s)/,
     )
-    .map((one) => one.trim())
+    .map((one) => one.replace(/^[-–—\s]+/, '').trim())
     .filter((one) => /\p{L}{2}/u.test(one));
   return list.length > 0 ? list : [words];
 }

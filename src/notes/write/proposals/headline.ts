@@ -13,7 +13,7 @@ const LOOSE_END =
   /^(?:at|in|on|of|with|to|for|from|by|near|under|over|about|half|no|not|only|so|one|two|into|against|the|cannot|will|(?:does|do|did|will|would|could) not|like)$/;
 /** "I noticed that", "found", "you can see": what follows is what was found. */
 const LEADS =
-  /^(?:(?:and|so|but|then|also|oh|well|now|okay|ok|right|yes|no|the other thing is|another thing),? )*(?:(?:i|we|you|he|she)(?:'ve| have| had| can|'d)? (?:just |also |then )?(?:noticed|found|see|saw|discovered|spotted|think|reckon|notice|find)(?: (?:that|out))? |(?:found|noticed|saw|discovered|see)(?: that)? |you can see (?:from here )?(?:that )?|find out why |(?:because|since|where|when|if|as|that|at last|what else|now|also) |(?:now )?look(?: at (?:that|this|it))? (?=the |that |this )|(?:the )?(?:first|last|next|other) thing(?: is)? (?:is )?|it turns out(?: that)? |turns out |by the way )?/i;
+  /^(?:(?:and|so|but|then|also|oh|well|now|okay|ok|right|yes|no(?=,)|the other thing is|another thing),? )*(?:(?:i|we|you|he|she)(?:'ve| have| had| can|'d)? (?:just |also |then )?(?:noticed|found|see|saw|discovered|spotted|think|reckon|notice|find)(?: (?:that|out))? |(?:found|noticed|saw|discovered|see)(?: that)? |you can see (?:from here )?(?:that )?|find out why |(?:because|since|where|when|if|as|that|at last|what else|now|also) |(?:now )?look(?: at (?:that|this|it))? (?=the |that |this )|(?:the )?(?:first|last|next|other) thing(?: is)? (?:is )?|it turns out(?: that)? |turns out |by the way )?/i;
 const EXISTS = /^(?:there(?:'s|s| is| are| was| were|'re)|it's got|it has|they've got|got|has got|has)\s+/i;
 const PRONOUN = /^(?:it|they|that|this|she|he|these|those|one|them)$/;
 const DENIES: Readonly<Record<string, string>> = {
@@ -57,7 +57,7 @@ export function headline(
   const before = exists ? [] : rest.slice(0, Math.max(verb, 0));
   const out: string[] = [];
   let subject = '';
-  const first = before.find(({ pos }) => pos !== 'DET' && pos !== 'INTJ' && pos !== 'CCONJ');
+  const first = before.find(({ pos }) => !/^(?:DET|INTJ|CCONJ|PUNCT|SYM)$/.test(pos));
   const bare = !exists && before.length === 0 && thing !== '';
   if (first && /^(?:i|we|you|i'm|i've|we're|we've|you're)$/.test(first.text)) {
     if (thing !== '') out.push(thing);
