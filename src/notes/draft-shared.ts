@@ -24,16 +24,19 @@ export interface Share {
   overview: Overview;
 }
 
+/** What another core runs. */
+const HELPER = new URL('./draft-share.ts', import.meta.url);
+
 /** `cores` are those that may be used; the machine's, up to four. */
 export async function sharedDraft(
   reads: readonly ReadSource[],
   habits: Habits,
-  { cores = Math.min(MOST, availableParallelism()), long = LONG } = {},
+  { cores = Math.min(MOST, availableParallelism()), long = LONG, helper = HELPER } = {},
 ): Promise<Draft> {
   const statements: Statement[] = [];
   for (const read of reads) {
     const parts = cores > 1 && read.masked.length >= long ? partsOf(read.blocks, cores) : [];
-    const own = parts.length > 1 ? await amongCores(read, habits, parts) : statementsOf(read, habits);
+    const own = parts.length > 1 ? await amongCores(read, habits, parts, helper) : statementsOf(read, habits);
     for (const one of own) statements.push(one);
   }
   return inSteps(statements);
@@ -43,9 +46,10 @@ async function amongCores(
   read: ReadSource,
   habits: Habits,
   [own, ...others]: readonly Part[],
+  program: URL,
 ): Promise<Statement[]> {
   // The others load what they need while the figures are found.
-  const helpers = others.map(() => new Helper());
+  const helpers = others.map(() => new Helper(program));
   const overview = overviewOf(read, habits);
   const first = shareOf(read, overview, own);
   // What stands like a heading stands in the first share, and over the others as well.
@@ -101,13 +105,13 @@ class Helper {
   readonly #worker: Worker | undefined;
   readonly #failed: Promise<undefined>;
 
-  constructor() {
+  constructor(program: URL) {
     let fail: () => void = () => undefined;
     this.#failed = new Promise((done) => {
       fail = () => done(undefined);
     });
     try {
-      this.#worker = new Worker(new URL('./draft-share.ts', import.meta.url));
+      this.#worker = new Worker(program);
       this.#worker.on('error', fail);
       this.#worker.on('exit', fail);
     } catch {

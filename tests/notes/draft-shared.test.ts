@@ -32,3 +32,10 @@ test('notes under headings are read by one core, whatever their length', async (
   const reads = names.map(labelled);
   expect(await sharedDraft(reads, {}, { cores: 2, long: 0 })).toEqual(draftOf(reads, {}));
 });
+
+test('the share of a core that fails is read all the same', async () => {
+  const captions = readdirSync(FIRST).filter((name) => name.endsWith('.vtt'));
+  const reads = captions.map(labelled);
+  const helper = new URL('data:text/javascript,throw new Error("no such core")');
+  expect(await sharedDraft(reads, {}, { cores: 2, long: 0, helper })).toEqual(draftOf(reads, {}));
+});
