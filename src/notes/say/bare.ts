@@ -28,6 +28,9 @@ export function bareAt(words: readonly TaggedWord[], at: number): Deed | undefin
   let from = until;
   while (from > 0 && inThing(words, from - 1)) from -= 1;
   if (/^(?:both|all)$/.test(words[from - 1]?.text ?? '')) from -= 1;
+  // "Never had the tank off", "no need to have the gearbox out".
+  const unneeded = words.slice(Math.max(0, from - 6), from).map(({ text }) => text);
+  if (words[from]?.denied || /\bno need\b/.test(unneeded.join(' '))) return undefined;
   const lead = words[from - 1];
   const led =
     !lead ||

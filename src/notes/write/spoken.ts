@@ -49,7 +49,7 @@ const words = (text: string): number => text.split(/\s+/).filter((one) => /[\p{L
 const ANEW =
   / (?=(?:it's|it isn't|it wasn't|it won't|it doesn't|there's|there isn't|they're|i'm not)(?! (?:in|on|off|at|from|for|to)(?: |$)) )/giu;
 const LEADS_OVER =
-  /(?:^|\s)(?:that|think|thought|say|said|says|bet|if|so|and|but|because|cause|cos|when|like|know|see|sure|hope|what|where|how|as|than|reckon|suppose|means?|with|the|a|an|which|who|why|until|till|while|before|after|once|since|unless|though|although|whether|or|not|of|to|is|was|then|now|yes|no|oh|well|guess|believe|swear|afraid|course|maybe|perhaps|anyway|all|everything|anything|whatever|time|tell|told|first|just|only)$/i;
+  /(?:^|\s)(?:that|think|thought|say|said|says|bet|if|so|and|but|because|cause|cos|when|like|know|see|sure|hope|what|where|how|as|than|reckon|suppose|means?|with|the|a|an|which|who|why|until|till|while|before|after|once|since|unless|though|although|whether|or|not|of|to|is|was|then|now|yes|no|oh|well|guess|believe|swear|afraid|course|maybe|perhaps|anyway|all|everything|anything|whatever|time|tell|told|first|just|only|check|checked|checking|ensure|feel|felt|hear|heard|watch|meant|mind|notice|noticed|find|found|want|show|shows|doubt|pray|forget|remember|realised?|reason|moment|minute|day|way|part|place|point|day|look|looks|proves?|hoping|wish)$/i;
 
 function withStops(text: string): string {
   return text.replace(ANEW, (found, at: number) => {

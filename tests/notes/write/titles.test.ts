@@ -24,6 +24,29 @@ describe('a step is called by the work that is told, in the imperative', () => {
   test.fails.each(NOT_YET)('not yet: %s → %s', (said, wanted) => expect(title(said)).toBe(wanted));
 });
 
+describe('what is warned against, or was not done, is never ordered by a title', () => {
+  test.each([
+    "never take the cap off while it's hot",
+    "don't take the cap off hot",
+    'you must not weld the tank',
+    "mind you don't put your hand near the fan",
+    'I would not open the tap indoors',
+    'do not undo the spring plate',
+    "whatever you do don't undo the centre nut",
+    "I didn't have the head off",
+    'we never had the tank off',
+    'no need to take the wheel off',
+    "please don't ever run the engine indoors",
+    'without taking the head off',
+    'nobody puts a jack under the floor',
+    "there's no need to have the gearbox out",
+    "don't let the oil out on the grass",
+    "i haven't taken the head off",
+    "can't get the drum off",
+    "clamp the hose no don't clamp the hose",
+  ])('%s', (said) => expect(title(said)).toBe(''));
+});
+
 describe('a fault is called as a mechanic would write it on a card', () => {
   test.each(FAULT_TITLES)('%s (%s) → %s', (said, it, wanted) =>
     expect(faultTitle(said, '', it).title).toBe(wanted),
