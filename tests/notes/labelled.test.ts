@@ -6,11 +6,11 @@ import { foundIn, labelsOf, type Score, score } from './measure.ts';
 /** A little below what was measured when the rules were last changed: no change may read the labelled texts worse unseen. */
 const FLOOR = {
   quantities: [0.96, 0.97],
-  steps: [0.75, 0.74],
-  faults: [0.72, 0.62],
-  parts: [0.75, 0.7],
-  costs: [0.9, 0.87],
-  thanks: [0.68, 0.66],
+  steps: [0.74, 0.74],
+  faults: [0.83, 0.74],
+  parts: [0.87, 0.82],
+  costs: [0.91, 0.85],
+  thanks: [0.85, 0.75],
 } as const;
 
 test('the labelled texts are read at least as well as before', () => {
