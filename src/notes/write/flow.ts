@@ -5,7 +5,7 @@ import type { Statement } from '../draft.ts';
 const LONGEST = 24;
 /** Nothing ends with one of these. */
 const HANGS =
-  /\b(?:and now|but now|and then|so then|and yeah|because|otherwise|and|but|so|if|when|the|a|an|to|of|with|it's|that's|which|or|is|was|are|for|i|we|my|than|as|like the|where|while)$/i;
+  /\b(?:until|till|unless|whether|make sure|and now|but now|and then|so then|and yeah|because|otherwise|and|but|so|if|when|the|a|an|to|of|with|it's|that's|which|or|is|was|are|for|i|we|my|than|as|like the|where|while)$/i;
 
 /** `only` are the statements that are written now; what stood before is not gone on with. */
 export function settleFlow(statements: readonly Statement[], only?: ReadonlySet<Statement>): void {
