@@ -1,4 +1,5 @@
 /** The words of a text with their stem and part of speech, by the tables and rules of wink-nlp's small web model of English. */
+import { Lately } from './lately.ts';
 import { newTagger, type Tagger } from './tagger.ts';
 
 export interface TaggedWord {
@@ -21,21 +22,10 @@ const DENIES = new Set(
 );
 const PARTS = new Set('. , ; : ! ? but and so then because'.split(' '));
 
-/** Texts tagged last: a title is made from pieces that are looked at more than once. */
-const lately = new Map<string, readonly TaggedWord[]>();
-const LATELY = 64;
+/** A title is made from pieces that are looked at more than once. */
+const lately = new Lately<readonly TaggedWord[]>(64);
 
-export function taggedWords(text: string): readonly TaggedWord[] {
-  const known = lately.get(text);
-  if (known) return known;
-  const words = tagged(text);
-  if (lately.size >= LATELY) {
-    const [oldest] = lately.keys();
-    if (oldest !== undefined) lately.delete(oldest);
-  }
-  lately.set(text, words);
-  return words;
-}
+export const taggedWords = (text: string): readonly TaggedWord[] => lately.of(text, tagged);
 
 /** Loaded when first asked for: reading a series needs no tagger. */
 let tagger: Tagger | undefined;
