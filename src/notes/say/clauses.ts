@@ -86,13 +86,12 @@ function piecesOf(
   // Speech with stops is cut where they stand; only a very long sentence is looked into.
   const stops = text.match(/[.!?](?:\s|$)/g)?.length ?? 0;
   const bare = kind === 'speech' && stops * 30 < words.length;
-  return written.flatMap(([from, to]) =>
-    bare || to - from > 220
-      ? turns(
-          words.filter(({ start }) => start >= from && start < to),
-          from,
-          to,
-        )
-      : [[from, to] as const],
-  );
+  let next = 0;
+  return written.flatMap(([from, to]) => {
+    // Sentences and words come in order: a paragraph of a whole book is gone through once.
+    while (next < words.length && (words[next]?.start ?? 0) < from) next += 1;
+    const first = next;
+    while (next < words.length && (words[next]?.start ?? 0) < to) next += 1;
+    return bare || to - from > 220 ? turns(words.slice(first, next), from, to) : [[from, to] as const];
+  });
 }
