@@ -69,17 +69,31 @@ export class Faults {
   /** The fault that a statement tells of: one that is known already, or a new one. */
   told(one: Statement, because: string, at: number, thing: string): { fault: TextFault; fresh: boolean } {
     const words = wordsOf(one);
+    const gone = this.#goneOnWith(one, at);
+    if (gone) return this.#now(gone, words, one, at);
     const titled = faultTitle(words, because, thing);
     const said = `${titled.title} ${words}`;
     const content = new Content(said);
-    const before = this.#goneOnWith(one, at) ?? this.#sameAs({ ...titled, area: one.area, content, at });
-    const fault = before ?? this.#newFault(titled, content, one.area, at);
-    if (before) before.content.take(said);
+    const before = this.#sameAs({ ...titled, area: one.area, content, at });
+    if (before) return this.#now(before, said, one, at);
+    const fault = this.#newFault(titled, content, one.area, at);
+    this.#up(fault, one, at);
+    return { fault, fresh: true };
+  }
+
+  #now(fault: TextFault, said: string, one: Statement, at: number): { fault: TextFault; fresh: boolean } {
+    fault.content.take(said);
+    this.#up(fault, one, at);
+    return { fault, fresh: false };
+  }
+
+  /** It is the one told of last. */
+  #up(fault: TextFault, one: Statement, at: number): void {
     fault.last = at;
     this.#recent = this.#recent.filter((each) => each !== fault && at - each.last <= REACH);
     this.#recent.push(fault);
-    this.#remember(fault, one, at);
-    return { fault, fresh: before === undefined };
+    const before = this.#last?.fault === fault ? this.#last.things : [];
+    this.#last = { fault, at, things: new Set([...before, ...thingsOf(one)]) };
   }
 
   #newFault(
@@ -97,11 +111,6 @@ export class Faults {
     if (list) list.push(fault);
     else if (head !== '') this.#byHead.set(head, [fault]);
     return fault;
-  }
-
-  #remember(fault: TextFault, one: Statement, at: number): void {
-    const before = this.#last?.fault === fault ? this.#last.things : [];
-    this.#last = { fault, at, things: new Set([...before, ...thingsOf(one)]) };
   }
 
   /** "It just spins", "there is half a turn of nothing", said right behind a fault: more of the same. */

@@ -14,7 +14,8 @@ export class PartsTold {
     const again = this.#byName.get(name.toLowerCase());
     if (again) {
       const place = `${one.source}:${one.saidOn.get('part') ?? one.line}`;
-      if (again.place !== place && !again.also?.includes(place)) again.also = [...(again.also ?? []), place];
+      const also = again.also ?? [];
+      if (again.place !== place && also.length < MOST && !also.includes(place)) again.also = [...also, place];
       if (RANK[status] > RANK[again.row['status'] as Part['status']]) again.row = { ...again.row, status };
       // Words that stand nowhere else stay with the proposal that they bear out.
       if (one.home.kind === 'proposal' && !again.words.includes(wordsOf(one)))
@@ -33,5 +34,8 @@ export class PartsTold {
     if (made) this.#byName.set(name.toLowerCase(), made);
   }
 }
+
+/** So many more places are named: who looks for a part that comes up in every minute finds it. */
+const MOST = 12;
 
 const RANK: Readonly<Record<Part['status'], number>> = { wanted: 0, ordered: 1, arrived: 2 };
