@@ -6,10 +6,12 @@ import { isChatter } from './say/chatter.ts';
 import { type Clause, clausesOf } from './say/clauses.ts';
 import { type Deed, deedIn } from './say/deed.ts';
 import { type Feature, featuresOf } from './say/features.ts';
+import { Lately } from './say/lately.ts';
 import { namesIn } from './say/names.ts';
 import { placeOf, placesIn } from './say/place.ts';
 import { type Saying, tell } from './say/tell.ts';
 import { weighed } from './say/weights.ts';
+import type { TaggedWord } from './say/words.ts';
 import { stepsOf } from './steps.ts';
 
 export interface Statement extends Clause {
@@ -118,6 +120,8 @@ export function statementsIn(
   const lineOf = lineFinder(read.source.text);
   const out: Statement[] = [];
   let section = under;
+  const lately = new Lately<Judged>(KEPT);
+  const seen: (readonly Feature[])[] = [];
   let next = 0;
   for (const { block, pieces } of inBlocks(read)) {
     const first = pieces[0]?.clause;
@@ -129,51 +133,89 @@ export function statementsIn(
         const figure = figures[next];
         if (figure && figure.start >= block.start) own.push({ ...figure, line: lineOf(figure.end - 1) });
       }
-      const places = placesIn(words);
-      const place = placeOf(places);
-      const work =
-        clause.kind === 'task' || clause.kind === 'row' || clause.kind === 'heading'
-          ? undefined
-          : deedIn(words);
-      const features =
-        clause.kind === 'heading' || clause.kind === 'other'
-          ? []
-          : featuresOf(
-              words,
-              {
-                kind: clause.kind,
-                figures: own,
-                text: clause.text,
-                start: clause.start,
-                names,
-                section,
-                told: work?.told,
-              },
-              watch ? undefined : weighed,
-            );
+      const judged = watch
+        ? judge(clause, words, own, names, section, (features) => seen.push(features))
+        : lately.of(keyOf(read.masked, clause, words, own, section), () =>
+            judge(clause, words, own, names, section),
+          );
       const one: Statement = {
         ...clause,
+        ...judged.as,
         source: read.source.name,
         figures: own,
-        ...tell({ kind: clause.kind, text: clause.text, words, features, figures: own }, lineOf),
-        ...(place ? { area: place.name } : {}),
-        ...(places[0]
-          ? { things: places.map(({ thing, full, at, aside }) => ({ thing, full, at, aside })) }
-          : {}),
-        ...(work ? { deed: work.title, work } : {}),
-        marks: [
-          ...new Set(features.filter(({ name }) => MARKS.has(name)).map(({ name }) => name.slice(1, -1))),
-        ],
-        chatter:
-          features.length > 0 &&
-          isChatter(clause.text, work !== undefined || own.length > 0 || place !== undefined),
+        said: new Map(judged.said),
+        saidOn: new Map(judged.saidAt.map(([saying, at]) => [saying, lineOf(clause.start + at)])),
         home: { kind: 'prose' },
       };
-      watch?.(one, features);
+      watch?.(one, seen.pop() ?? []);
       out.push(one);
     }
   }
   return out;
+}
+
+/** What is made of a statement's words alone, wherever they stand. */
+interface Judged {
+  as: Pick<Statement, 'marks' | 'chatter'> & Partial<Pick<Statement, 'area' | 'things' | 'deed' | 'work'>>;
+  said: readonly (readonly [Saying, string])[];
+  /** Offsets from the statement's start. */
+  saidAt: readonly (readonly [Saying, number])[];
+}
+
+/** People say the same things again, and a long recording is made of what was said before. */
+const KEPT = 20_000;
+
+/** All that a judgement goes by: the words as they stand, how they were tagged in their block, and the figures among them. */
+const keyOf = (
+  masked: string,
+  { kind, start, end }: Clause,
+  words: readonly TaggedWord[],
+  figures: Statement['figures'],
+  section: string | undefined,
+): string =>
+  `${kind}\n${section ?? ''}\n${masked.slice(start, end)}\n${words.map(({ pos, denied }) => (denied ? `${pos}!` : pos)).join(' ')}\n${figures
+    .map((one) => `${one.start - start} ${one.end - start} ${one.unit} ${one.value} ${one.limit ?? ''}`)
+    .join(';')}`;
+
+function judge(
+  clause: Clause,
+  words: readonly TaggedWord[],
+  figures: Statement['figures'],
+  names: Overview['names'],
+  section: string | undefined,
+  watch?: (features: readonly Feature[]) => void,
+): Judged {
+  const { kind, text, start } = clause;
+  const places = placesIn(words);
+  const place = placeOf(places);
+  const work = kind === 'task' || kind === 'row' || kind === 'heading' ? undefined : deedIn(words);
+  const features =
+    kind === 'heading' || kind === 'other'
+      ? []
+      : featuresOf(
+          words,
+          { kind, figures, text, start, names, section, told: work?.told },
+          watch ? undefined : weighed,
+        );
+  watch?.(features);
+  const { said, saidOn } = tell({ kind, text, words, features, figures }, (offset) => offset - start);
+  return {
+    as: {
+      ...(place ? { area: place.name } : {}),
+      ...(places[0]
+        ? { things: places.map(({ thing, full, at, aside }) => ({ thing, full, at, aside })) }
+        : {}),
+      ...(work ? { deed: work.title, work } : {}),
+      marks: [
+        ...new Set(features.filter(({ name }) => MARKS.has(name)).map(({ name }) => name.slice(1, -1))),
+      ],
+      chatter:
+        features.length > 0 &&
+        isChatter(text, work !== undefined || figures.length > 0 || place !== undefined),
+    },
+    said: [...said],
+    saidAt: [...saidOn],
+  };
 }
 
 /** "Still to find" on a line of its own, over a list. */

@@ -22,8 +22,8 @@ const DENIES = new Set(
 );
 const PARTS = new Set('. , ; : ! ? but and so then because'.split(' '));
 
-/** A title is made from pieces that are looked at more than once. */
-const lately = new Lately<readonly TaggedWord[]>(64);
+/** A title is made from pieces that are looked at more than once, and a long recording says things again. */
+const lately = new Lately<readonly TaggedWord[]>(2000);
 
 export const taggedWords = (text: string): readonly TaggedWord[] => lately.of(text, tagged);
 

@@ -31,7 +31,7 @@ const VAGUE =
   /^(?:one|two|bit|lot|way|time|thing|something|nothing|anything|everything|somebody|day|week|year|month|evening|morning|tonight|today|tomorrow|next|rest|other|others|side|money|price|cost|bill|each|ea|post|postage|freight|carriage|duty|fee|thanks|cheers|course|sort|kind|point|place|look|end|hand|use|job|work|please|right|half|plus|moment|size|reading|book|limit|side|order|parcel|list|min|max|minimum|maximum|w|x|abt|id|od|left|all|years?|weeks?|days?|hours?|fingers?|cakes?|shore|new|upper|lower|inner|outer|oval|ps|squeaks?|brother|sister|daughter|son|father|mother|dad|mum|wife|husband|neighbour|man|woman|friend|money|monday|tuesday|wednesday|thursday|friday|saturday|sunday|hundredths?|tenths?|japan|sae|\w+teen|(?:twen|thir|for|fif|six|seven|eigh|nine)ty|hundred|thousand|penny|answer|fortnight|question|plan|idea|bin|pie|shopping|stuff|quote|sum|trip|percent|pieces?|things|middle|jumble|basket|parts?|tracks|village|town|penny|pair|pocket|score|shelf|rear|second|mine|figures?|pennies|fella|asking|millilit(?:re|er)s?|centimet(?:re|er)s?|kettle|rummage|gravy|thumbnail|turner|jan(?:uary)?|february|march|april|june|july|august|september|october|november|december|spring of|um|uh|er|erm|hmm|cat|dog|papa|mama|gran|tonight)$/;
 
 /** Names of things come again all through a text. */
-const lately = new Lately<TaggedWord[]>(256);
+const lately = new Lately<TaggedWord[]>(4000);
 
 /** Words with the trade's own names told as nouns, where the tagger takes "tap" or "bleed" for a verb. */
 export const tagged = (text: string): TaggedWord[] => lately.of(text, newlyTagged);
