@@ -1,7 +1,7 @@
 /** Figures with a unit that point to a hazard: "12 kV", "6 bar", "38 kg", "25 to one". Thresholds say what is worth a look, never what is safe. */
 import { isTens, type Token } from './language.ts';
 
-const UNIT: Readonly<Record<string, (value: number) => readonly string[]>> = {
+const UNITS: Readonly<Record<string, (value: number) => readonly string[]>> = {
   bar: (v) => (v >= 0.2 ? ['#bar'] : []),
   psi: (v) => (v >= 3 ? ['#psi'] : []),
   kv: () => ['#kv'],
@@ -39,6 +39,7 @@ const UNIT: Readonly<Record<string, (value: number) => readonly string[]>> = {
   nm: () => ['#nm'],
   newton: () => ['#nm'],
 };
+const unitOf = new Map(Object.entries(UNITS));
 
 function volts(value: number): readonly string[] {
   if (value >= 1000) return ['#kv'];
@@ -74,7 +75,7 @@ export function figuresAt(tokens: readonly Token[], i: number, text: string): re
   const after = tokens[next + 1];
   if (unit.word === 'to' && after?.number === 1) return ratio(value);
   if (unit.word === 'km' && tokens[next + 1]?.word === 'h') return ['#speed'];
-  return UNIT[unit.word]?.(value) ?? [];
+  return unitOf.get(unit.word)?.(value) ?? [];
 }
 
 const ratio = (value: number): readonly string[] => (value >= 14 && value <= 100 ? ['#mixratio'] : []);

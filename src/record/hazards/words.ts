@@ -9,15 +9,15 @@
  *   'blow + #bar'                      a figure with its unit (figures.ts)
  *   '=gas'                             this form alone, without inflections
  *
- * All rules of all hazards become one matcher: a text is read once, each token looked up once.
+ * All rules of all hazards become one matcher: a text is read once, each token looked up once, and a rule is looked at only where its
+ * first term stands. rules.ts reads the language, vocabulary.ts knows the forms of its words, met.ts what the text at hand has of them.
  */
 import { figuresAt } from './figures.ts';
-import { formsOf, isSkipped, type Token, tokenise } from './language.ts';
+import { type Token, tokenise } from './language.ts';
+import { Met } from './met.ts';
+import { type Rule, type Rules, readRules } from './rules.ts';
+import { type Form, Vocabulary } from './vocabulary.ts';
 
-/** Words between the first and the last of a rule. */
-const WINDOW = 10;
-/** The same where a rule joins them by ~. */
-const TIGHT_WINDOW = 4;
 /** Words round the first within which an exception counts. */
 const EXCEPTION_WINDOW = 10;
 /** Empty places between the fields of a step, and between two captions or tools. */
@@ -38,25 +38,6 @@ export interface Match {
   offset: number;
 }
 
-interface Rule {
-  hazard: number;
-  /** Second and third of `near`, or the first again: what is looked at before anything else. */
-  second: number;
-  third: number;
-  near: readonly number[];
-  /** How far each of `near` may stand from the first. */
-  windows: readonly number[];
-  anywhere: readonly number[];
-  except: readonly number[];
-}
-
-interface Phrase {
-  rest: readonly number[];
-  atom: number;
-}
-
-const NOWHERE: readonly number[] = [];
-
 export type Matcher = (fields: readonly Field[]) => Match[];
 
 /**
@@ -71,344 +52,142 @@ export function compile(
   classes: Readonly<Record<string, string>>,
   sayings: readonly string[],
 ): Matcher {
-  const bases = new Map<string, number>();
-  const basesOfForm = new Map<string, number[]>();
-  const atoms = new Map<string, number>();
-  const atomsOfForm = new Map<string, number[]>();
-  const atomOfBase = new Map<number, number>();
-  const phrases = new Map<number, Phrase[]>();
-  const sayingsByBase = new Map<number, number[][]>();
-  const terms = new Map<string, number>();
-  const termsOfAtom: number[][] = [];
-  const figureAtoms = new Map<string, number>();
-
-  const baseOf = (word: string): number => {
-    const known = bases.get(word);
-    if (known !== undefined) return known;
-    const id = bases.size;
-    bases.set(word, id);
-    for (const form of formsOf(word)) push(basesOfForm, form, id);
-    return id;
-  };
-
-  const atomOf = (text: string): number => {
-    const known = atoms.get(text);
-    if (known !== undefined) return known;
-    const id = atoms.size;
-    atoms.set(text, id);
-    termsOfAtom[id] = [];
-    if (text.startsWith('#')) {
-      figureAtoms.set(text, id);
-      return id;
-    }
-    const words = withoutSkipped(text);
-    const [first, ...rest] = words.map(baseOf);
-    if (first === undefined) throw new Error(`nothing is left of "${text}"`);
-    if (rest.length === 0 && /\s/.test(text)) throw new Error(`only "${words[0]}" is left of "${text}"`);
-    if (rest.length === 0) {
-      atomOfBase.set(first, id);
-    } else {
-      push(phrases, first, { rest, atom: id });
-      const [head = '', tail = ''] = words;
-      if (words.length === 2 && /^[a-z]+$/.test(head) && /^[a-z]{2,}$/.test(tail)) {
-        for (const form of formsOf(tail)) push(atomsOfForm, head + form, id);
-      }
-    }
-    return id;
-  };
-
-  const spreadClasses = new Map<string, string[]>();
-  const spread = (text: string): string[] =>
-    text
-      .split('|')
-      .map((part) => part.trim())
-      .flatMap((part) => {
-        if (!part.startsWith('@')) return [part];
-        const list = classes[part.slice(1)];
-        if (list === undefined) throw new Error(`there is no class ${part}`);
-        const known = spreadClasses.get(part);
-        if (known !== undefined) return known;
-        const words = spread(list);
-        spreadClasses.set(part, words);
-        return words;
-      });
-
-  const termOf = (text: string): number => {
-    const known = terms.get(text);
-    if (known !== undefined) return known;
-    const id = terms.size;
-    terms.set(text, id);
-    for (const atom of new Set(spread(text).map(atomOf))) termsOfAtom[atom]?.push(id);
-    return id;
-  };
-
-  const rulesOfTerm = new Map<number, Rule[]>();
-  lists.forEach((list, hazard) => {
-    for (const written of list) {
-      const [wanted = '', exceptions] = written.split(' - ');
-      const [near = '', ...anywhere] = wanted.split(' & ');
-      const needed = near.split(/ [+~] /).map(termOf);
-      const joints = near.match(/ [+~] /g) ?? [];
-      const [first = -1, second = first, third = first] = needed;
-      const rule: Rule = {
-        hazard,
-        second,
-        third,
-        near: needed,
-        windows: [0, ...joints.map((joint) => (joint === ' ~ ' ? TIGHT_WINDOW : WINDOW))],
-        anywhere: anywhere.map(termOf),
-        except: exceptions === undefined ? [] : [termOf(exceptions)],
-      };
-      push(rulesOfTerm, rule.near[0] ?? -1, rule);
-    }
-  });
-  for (const saying of sayings) {
-    const [first, ...rest] = withoutSkipped(saying).map(baseOf);
-    if (first === undefined || (rest.length === 0 && /\s/.test(saying)))
-      throw new Error(`too little is left of "${saying}"`);
-    push(sayingsByBase, first, rest);
-  }
-
-  const termCount = terms.size;
-  /** Rules that begin with a term; what they need beside it stands apart, since hardly any rule has it. */
-  interface Begun {
-    second: Int32Array;
-    third: Int32Array;
-    rules: readonly Rule[];
-  }
-  const begunBy: (Begun | undefined)[] = [];
-  for (const [term, rules] of rulesOfTerm)
-    begunBy[term] = {
-      second: Int32Array.from(rules, (rule) => rule.second),
-      third: Int32Array.from(rules, (rule) => rule.third),
-      rules,
-    };
-
-  /** Everything that a written form can stand for, looked up once a token. */
-  interface Form {
-    bases: readonly number[];
-    /** Atoms that the form alone meets. */
-    atoms: readonly number[];
-    /** Phrases that start with it, by the base of their second word. */
-    phrases: ReadonlyMap<number, readonly Phrase[]>;
-    sayings: ReadonlyMap<number, readonly (readonly number[])[]>;
-    /** A saying of one word. */
-    isSaying: boolean;
-  }
-  const forms = new Map<string, Form>();
-  const formOf = (word: string): Form | undefined => {
-    const known = forms.get(word);
-    if (known !== undefined) return known;
-    const own = basesOfForm.get(word);
-    const joined = atomsOfForm.get(word);
-    if (own === undefined && joined === undefined) return undefined;
-    const form = newForm(own ?? [], joined ?? []);
-    forms.set(word, form);
-    return form;
-  };
-  const newForm = (own: readonly number[], joined: readonly number[]): Form => {
-    const single = own.map((base) => atomOfBase.get(base)).filter((atom) => atom !== undefined);
-    const sayingsOfForm = own.flatMap((base) => sayingsByBase.get(base) ?? []);
-    return {
-      bases: own,
-      atoms: [...new Set([...single, ...joined])],
-      phrases: Map.groupBy(
-        own.flatMap((base) => phrases.get(base) ?? []),
-        (phrase) => phrase.rest[0] ?? -1,
-      ),
-      sayings: Map.groupBy(sayingsOfForm, (rest) => rest[0] ?? -1),
-      isSaying: sayingsOfForm.some((rest) => rest.length === 0),
-    };
-  };
-
-  // Kept from text to text, since making them anew for each would cost more than the reading.
-  const placesOfAtom: number[][] = Array.from(atoms, () => []);
-  const atomsHere: number[] = [];
-  /** Number of the text in which a term was last met, and the chain of atoms that met it. */
-  const metIn = new Uint32Array(termCount);
-  const firstLink = new Int32Array(termCount);
-  const termsHere: number[] = [];
-  const linkAtom: number[] = [];
-  const linkNext: number[] = [];
-  const placesOfTerm = new Map<number, number[]>();
-  let text = 0;
-
+  const vocabulary = new Vocabulary();
+  const rules = readRules(lists, classes, vocabulary);
+  for (const saying of sayings) vocabulary.addSaying(saying);
+  const met = new Met(rules);
   return (fields) => {
-    const tokens: Token[] = [];
-    const fieldOf: number[] = [];
-    let at = 0;
-    fields.forEach((field, index) => {
-      at = tokenise(field.text, at, tokens) + FIELD_GAP;
-      while (fieldOf.length < tokens.length) fieldOf.push(index);
-    });
-    const formAt: (Form | undefined)[] = tokens.map((token) => formOf(token.word));
-    /** The form right after token i, where nothing stands between. */
-    const after = (i: number): Form | undefined =>
-      tokens[i + 1]?.at === (tokens[i]?.at ?? -9) + 1 ? formAt[i + 1] : undefined;
-
-    const follows = (from: number, rest: readonly number[]): boolean => {
-      let here = tokens[from]?.at ?? 0;
-      for (let k = 0; k < rest.length; k++) {
-        const next = from + k + 1;
-        here += 1;
-        if (tokens[next]?.at !== here) return false;
-        if (formAt[next]?.bases.includes(rest[k] ?? -1) !== true) return false;
-      }
-      return true;
-    };
-    for (let i = 0; i < tokens.length; i++) {
-      const form = formAt[i];
-      if (form === undefined) continue;
-      if (form.isSaying) formAt[i] = undefined;
-      if (form.sayings.size === 0) continue;
-      let length = -1;
-      for (const base of after(i)?.bases ?? [])
-        for (const rest of form.sayings.get(base) ?? [])
-          if (follows(i, rest)) length = Math.max(length, rest.length);
-      for (let k = 0; k <= length; k++) formAt[i + k] = undefined;
-    }
-
-    for (const atom of atomsHere) (placesOfAtom[atom] ?? []).length = 0;
-    atomsHere.length = 0;
-    placesOfTerm.clear();
-    termsHere.length = 0;
-    let links = 0;
-    text += 1;
-    const note = (atom: number, i: number): void => {
-      const list = placesOfAtom[atom];
-      if (list === undefined) return;
-      if (list.length === 0) {
-        atomsHere.push(atom);
-        for (const term of termsOfAtom[atom] ?? []) {
-          linkAtom[links] = atom;
-          if (metIn[term] === text) {
-            linkNext[links] = firstLink[term] ?? -1;
-          } else {
-            linkNext[links] = -1;
-            metIn[term] = text;
-            if (begunBy[term] !== undefined) termsHere.push(term);
-          }
-          firstLink[term] = links++;
-        }
-      }
-      list.push(i);
-    };
-    for (let i = 0; i < tokens.length; i++) {
-      const form = formAt[i];
-      if (form !== undefined) {
-        for (const atom of form.atoms) note(atom, i);
-        if (form.phrases.size > 0)
-          for (const base of after(i)?.bases ?? [])
-            for (const phrase of form.phrases.get(base) ?? [])
-              if (phrase.rest.length === 1 || follows(i, phrase.rest)) note(phrase.atom, i);
-      }
-      if (tokens[i]?.number !== undefined) {
-        for (const name of figuresAt(tokens, i, fields[fieldOf[i] ?? 0]?.text ?? '')) {
-          const atom = figureAtoms.get(name);
-          if (atom !== undefined) note(atom, i);
-        }
-      }
-    }
-
-    const met = (term: number): boolean => metIn[term] === text;
-    /** Tokens at which a term stands, rising. */
-    const placesOf = (term: number): readonly number[] => {
-      if (!met(term)) return NOWHERE;
-      const known = placesOfTerm.get(term);
-      if (known !== undefined) return known;
-      const list: number[] = [];
-      let atomsMet = 0;
-      for (let link = firstLink[term] ?? -1; link >= 0; link = linkNext[link] ?? -1) {
-        atomsMet += 1;
-        for (const i of placesOfAtom[linkAtom[link] ?? -1] ?? NOWHERE) list.push(i);
-      }
-      if (atomsMet > 1) list.sort((a, b) => a - b);
-      placesOfTerm.set(term, list);
-      return list;
-    };
-    const nearest = (term: number, i: number, window: number): number => {
-      const here = tokens[i]?.at ?? 0;
-      let best = -1;
-      let gap = window + 1;
-      for (const j of placesOf(term)) {
-        const apart = Math.abs((tokens[j]?.at ?? 0) - here);
-        if (j !== i && apart < gap) {
-          best = j;
-          gap = apart;
-        }
-      }
-      return best;
-    };
-    const stands = (term: number, i: number): boolean =>
-      met(term) && (placesOf(term).includes(i) || nearest(term, i, EXCEPTION_WINDOW) >= 0);
-
-    const found = new Map<number, Match>();
-    for (const term of termsHere) {
-      const begun = begunBy[term];
-      if (begun === undefined) continue;
-      const { second, third, rules } = begun;
-      for (let k = 0; k < rules.length; k++) {
-        if (metIn[second[k] ?? 0] !== text || metIn[third[k] ?? 0] !== text) continue;
-        const rule = rules[k];
-        if (rule === undefined || found.has(rule.hazard)) continue;
-        if (!rule.near.every(met) || !rule.anywhere.every(met)) continue;
-        const used = whereItHolds(rule, placesOf, nearest, stands);
-        if (used === undefined) continue;
-        const elsewhere = rule.anywhere.map((term) => placesOf(term)[0]).filter((i) => i !== undefined);
-        found.set(rule.hazard, asMatch(rule.hazard, used, elsewhere, tokens, fields, fieldOf));
-      }
-    }
-    return [...found.values()].sort((a, b) => a.hazard - b.hazard);
+    const row = readRow(fields, vocabulary);
+    takeSayingsOut(row);
+    noteAll(row, vocabulary, met);
+    return whatHolds(rules, row, met);
   };
+}
+
+/** The tokens of a step's fields in one row. */
+interface Row {
+  fields: readonly Field[];
+  tokens: readonly Token[];
+  /** Index of the field of each token. */
+  fieldAt: readonly number[];
+  /** What each token can stand for. */
+  formAt: (Form | undefined)[];
+}
+
+function readRow(fields: readonly Field[], vocabulary: Vocabulary): Row {
+  const tokens: Token[] = [];
+  const fieldAt: number[] = [];
+  const formAt: (Form | undefined)[] = [];
+  let at = 0;
+  for (const [index, field] of fields.entries()) {
+    const before = tokens.length;
+    at = tokenise(field.text, at, tokens) + FIELD_GAP;
+    for (const token of before === 0 ? tokens : tokens.slice(before)) {
+      fieldAt.push(index);
+      formAt.push(vocabulary.form(token.word));
+    }
+  }
+  return { fields, tokens, fieldAt, formAt };
+}
+
+/** Whether these words stand right after a token, with nothing between. */
+function follow({ tokens, formAt }: Row, from: number, rest: readonly number[]): boolean {
+  const here = tokens[from]?.at ?? 0;
+  return rest.every(
+    (base, k) =>
+      tokens[from + k + 1]?.at === here + k + 1 && formAt[from + k + 1]?.bases.includes(base) === true,
+  );
+}
+
+/** What token i + 1 can stand for; undefined where something stands between. */
+const formAfter = ({ tokens, formAt }: Row, i: number): Form | undefined =>
+  tokens[i + 1]?.at === (tokens[i]?.at ?? 0) + 1 ? formAt[i + 1] : undefined;
+
+function takeSayingsOut(row: Row): void {
+  const { formAt } = row;
+  for (let i = 0; i < formAt.length; i++) {
+    const form = formAt[i];
+    if (form === undefined) continue;
+    let length = form.isSaying ? 1 : 0;
+    const next = form.sayingBits === 0 ? undefined : formAfter(row, i);
+    if (next !== undefined && (form.sayingBits & next.bits) !== 0)
+      for (const second of next.bases)
+        for (const rest of form.sayings.get(second) ?? [])
+          if (rest.length >= length && follow(row, i, rest)) length = rest.length + 1;
+    if (length > 0) formAt.fill(undefined, i, i + length);
+  }
+}
+
+/** Notes where each word, phrase and figure stands. */
+function noteAll(row: Row, vocabulary: Vocabulary, met: Met): void {
+  const { fields, tokens, fieldAt, formAt } = row;
+  met.startText(tokens);
+  for (let i = 0; i < tokens.length; i++) {
+    const form = formAt[i];
+    if (form !== undefined) {
+      for (const atom of form.atoms) met.note(atom, i);
+      const next = formAfter(row, i);
+      if (next !== undefined && (form.phraseBits & next.bits) !== 0)
+        for (const second of next.bases)
+          for (const { rest, atom } of form.phrases.get(second) ?? [])
+            if (rest.length === 1 || follow(row, i, rest)) met.note(atom, i);
+    }
+    if (tokens[i]?.number === undefined) continue;
+    for (const name of figuresAt(tokens, i, fields[fieldAt[i] ?? 0]?.text ?? '')) {
+      const atom = vocabulary.figure(name);
+      if (atom !== undefined) met.note(atom, i);
+    }
+  }
+}
+
+/** Each hazard of which a rule holds, by the first that does. */
+function whatHolds({ rules, beginsAt }: Rules, row: Row, met: Met): Match[] {
+  const found = new Map<number, Match>();
+  for (const term of met.begun) {
+    const end = beginsAt[term + 1] ?? 0;
+    for (let k = beginsAt[term] ?? end; k < end; k++) {
+      const rule = met.hasNeedsOf(k) ? rules[k] : undefined;
+      if (rule === undefined || found.has(rule.hazard)) continue;
+      const used = whereItHolds(rule, met);
+      if (used === undefined) continue;
+      const elsewhere = rule.anywhere.map((term) => met.placesOf(term)[0]).filter((i) => i !== undefined);
+      found.set(rule.hazard, asMatch(rule.hazard, used, elsewhere, row));
+    }
+  }
+  return [...found.values()].sort((a, b) => a.hazard - b.hazard);
 }
 
 /** The tokens of the first place at which a rule holds; undefined where it holds nowhere. */
-function whereItHolds(
-  rule: Rule,
-  placesOf: (term: number) => readonly number[],
-  nearest: (term: number, i: number, window: number) => number,
-  stands: (term: number, i: number) => boolean,
-): number[] | undefined {
-  const [anchor = -1, ...others] = rule.near;
-  for (const i of placesOf(anchor)) {
+function whereItHolds({ first, near, except }: Rule, met: Met): number[] | undefined {
+  for (const i of met.placesOf(first)) {
     const used = [i];
-    for (const [k, term] of others.entries()) {
-      const j = nearest(term, i, rule.windows[k + 1] ?? WINDOW);
+    for (const { term, window } of near) {
+      const j = met.nearest(term, i, window);
       if (j < 0) break;
       used.push(j);
     }
-    if (used.length === rule.near.length && !rule.except.some((term) => stands(term, i))) return used;
+    if (used.length <= near.length) continue;
+    if (except === undefined || !stands(except, i, met)) return used;
   }
   return undefined;
 }
+
+const stands = (term: number, i: number, met: Met): boolean =>
+  met.placesOf(term).includes(i) || met.nearest(term, i, EXCEPTION_WINDOW) >= 0;
 
 function asMatch(
   hazard: number,
   used: readonly number[],
   /** What the rule wants anywhere in the step: told with the words, but the place is that of the others. */
   elsewhere: readonly number[],
-  tokens: readonly Token[],
-  fields: readonly Field[],
-  fieldOf: readonly number[],
+  { tokens, fields, fieldAt }: Row,
 ): Match {
   const sorted = [...new Set([...used, ...elsewhere])].sort((a, b) => a - b);
   const first = Math.min(...used);
-  const field = fields[fieldOf[first] ?? 0];
+  const field = fields[fieldAt[first] ?? 0];
   const words = sorted.map((i) => {
     const token = tokens[i];
-    return (fields[fieldOf[i] ?? 0]?.text ?? '').slice(token?.offset ?? 0, token?.end ?? 0);
+    return (fields[fieldAt[i] ?? 0]?.text ?? '').slice(token?.offset ?? 0, token?.end ?? 0);
   });
   return { hazard, words: words.join(' … '), field: field?.name ?? '', offset: tokens[first]?.offset ?? 0 };
-}
-
-const withoutSkipped = (text: string): string[] => {
-  const words = text.trim().split(/\s+/);
-  const kept = words.filter((word) => !isSkipped(word));
-  return kept.length === 0 ? words : kept;
-};
-
-function push<K, V>(map: Map<K, V[]>, key: K, value: V): void {
-  const list = map.get(key);
-  if (list === undefined) map.set(key, [value]);
-  else list.push(value);
 }

@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { hazards } from '../../../src/record/hazards/catalogue.ts';
 import { figuresAt } from '../../../src/record/hazards/figures.ts';
-import { formsOf, type Token, tokenise } from '../../../src/record/hazards/language.ts';
+import { formsOf, possibleBasesOf } from '../../../src/record/hazards/forms.ts';
+import { type Token, tokenise } from '../../../src/record/hazards/language.ts';
+import { CLASSES, SAYINGS } from '../../../src/record/hazards/lexicon.ts';
 import { compile } from '../../../src/record/hazards/words.ts';
 
 const tokens = (text: string) => {
@@ -31,6 +34,20 @@ describe('Forms of a word', () => {
   test('small words take none, so that "she" does not find "shed"', () => {
     expect(formsOf('she')).toEqual(['she']);
     expect(formsOf('=gas')).toEqual(['gas']);
+  });
+
+  test('every form of every word of the catalogue leads back to the word', () => {
+    const written = [...hazards.flatMap((entry) => entry.words), ...Object.values(CLASSES), ...SAYINGS];
+    const words = new Set(written.flatMap((text) => text.match(/=?[a-z]+/g) ?? []));
+    expect(words.size).toBeGreaterThan(3000);
+    const lost = [...words].flatMap((word) =>
+      formsOf(word)
+        .filter((form) => !possibleBasesOf(form).includes(word))
+        .map((form) => `${word}: ${form}`),
+    );
+    expect(lost).toEqual([]);
+    expect(possibleBasesOf('lorries')).toContain('lorry');
+    expect(possibleBasesOf('gaging')).toContain('gauge');
   });
 });
 
@@ -72,6 +89,7 @@ describe('The words of a hazard', () => {
     expect(find('Run it.')).toBeDefined();
     expect(finder('axle stand')('the axle-stands')).toBeDefined();
     expect(finder('axle stand')('the axlestand')).toBeDefined();
+    expect(finder('axle stand')('two axlestands')).toBe('axlestands');
   });
 
   test('exceptions void a rule that stands beside them, sayings take words out', () => {
@@ -80,9 +98,10 @@ describe('The words of a hazard', () => {
     expect(finder('hot')('The pipe is hot.')).toBeDefined();
   });
 
-  test('a class that does not exist, or a phrase of small words alone, is told when it is compiled', () => {
+  test('a class that does not exist, or a phrase of small words alone, or a term with nothing in it, is told when it is compiled', () => {
     expect(() => compile([['@nothing']], {}, [])).toThrow('no class @nothing');
     expect(() => compile([['the ground']], {}, [])).toThrow('only "ground" is left');
+    expect(() => compile([['ground|']], {}, [])).toThrow('nothing is left');
   });
 
   test('~ joins words a few places apart, where both are common', () => {
