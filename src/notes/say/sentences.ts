@@ -29,6 +29,10 @@ export function sentences(text: string, lines: boolean, paragraphs = true): (rea
 /** Nobody wraps prose as narrow as this: each line is an entry. */
 const NARROW = 48;
 
+/** Nothing ends so, however short its line. */
+const HANGS =
+  /(?:\p{L}-|\b(?:and|or|the|an?|to|of|with|for|from|into|my|his|her|our|their|its|is|was|are|were|that|which|because|but|if|when|than|as|I need))\s*$/u;
+
 /** Line ends with room left for the next word: somebody pressed the key there, so a new entry begins. */
 function freeLineEnds(text: string): number[] {
   const lines = text.split('\n');
@@ -45,6 +49,7 @@ function freeLineEnds(text: string): number[] {
     const marked = /^\s*(?:[•·–—>~+-]|\d{1,2}[.)])\s/.test(next);
     // A wrapped paragraph fills its lines; a list without marks does not.
     const narrow = width < NARROW && !/[,;(–-]\s*$/.test(line);
+    if (!marked && HANGS.test(line) && /^\s*\p{Ll}/u.test(next)) continue;
     if (marked || narrow || room > word.length + Math.max(2, width * 0.12)) out.push(at);
   }
   return out;

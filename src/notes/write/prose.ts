@@ -66,6 +66,8 @@ function marking(
 const clean = (text: string): string =>
   text
     .replace(/[\ufdd0\ufdd1]/g, '\ufffd')
+    // "centre-" at a line's end goes on in the next line; "two- and three-pin" does not.
+    .replace(/(?<=\p{Ll}-)\r?\n[ \t]*(?=\p{Ll})(?!(?:and|or|to)\b)/gu, '')
     .replace(/\s+/g, ' ')
     .replace(FILLER, '');
 

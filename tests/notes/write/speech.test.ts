@@ -69,3 +69,11 @@ test('notes written in small letters get their capitals and stops, and nothing e
     proseOf('# Tank\n\ntried to start her. no luck\n\n- tank off, 2 bolts + the strap\n', 'a.md'),
   ).toMatch(/Tried to start her\. No luck\.\nTank off, 2 bolts \+ the strap\./);
 });
+
+test('a word that its line’s end parted is one word again, and a hyphen that waits for its word is left', () => {
+  const prose = proseOf(
+    '# Stud\n\nI had the drill out and centre-\npunched the stud, and cut the two- and\nthree-pin plates from sheet.\n',
+    'a.md',
+  );
+  expect(prose).toContain('centre-punched the stud, and cut the two- and three-pin plates');
+});
