@@ -10,7 +10,8 @@ export class Met {
   /** Terms met that begin a rule, in the order in which the text meets them. */
   #begun: number[] = [];
   readonly #textOfAtom: Uint32Array;
-  readonly #textOfTerm: Uint32Array;
+  /** 1 for each term that the text has. */
+  readonly #terms: Uint8Array;
   /** Where an atom stands, as a chain: its first and its last note, and of each note the token and the next one. */
   readonly #firstNote: Int32Array;
   readonly #lastNote: Int32Array;
@@ -24,7 +25,7 @@ export class Met {
     this.#textOfAtom = new Uint32Array(rules.termsOfAtom.starts.length - 1);
     this.#firstNote = new Int32Array(this.#textOfAtom.length);
     this.#lastNote = new Int32Array(this.#textOfAtom.length);
-    this.#textOfTerm = new Uint32Array(rules.beginsAt.length - 1);
+    this.#terms = new Uint8Array(rules.beginsAt.length - 1);
   }
 
   startText(tokens: readonly Token[]): void {
@@ -34,6 +35,7 @@ export class Met {
     this.#notedAt = [];
     this.#nextNote = [];
     this.#places.clear();
+    this.#terms.fill(0);
   }
 
   get begun(): readonly number[] {
@@ -50,22 +52,22 @@ export class Met {
     if (isKnown) return;
     this.#textOfAtom[atom] = this.#text;
     this.#firstNote[atom] = note;
-    const { beginsAt, termsOfAtom } = this.#rules;
-    const end = termsOfAtom.starts[atom + 1] ?? 0;
-    for (let k = termsOfAtom.starts[atom] ?? end; k < end; k++) {
-      const term = termsOfAtom.numbers[k] ?? 0;
-      if (this.#textOfTerm[term] === this.#text) continue;
-      this.#textOfTerm[term] = this.#text;
-      if (beginsAt[term] !== beginsAt[term + 1]) this.#begun.push(term);
+    const { firstsOfAtom, termsOfAtom } = this.#rules;
+    const firsts = firstsOfAtom.starts[atom + 1] ?? 0;
+    for (let k = firstsOfAtom.starts[atom] ?? firsts; k < firsts; k++) {
+      const term = firstsOfAtom.numbers[k] ?? 0;
+      if (this.#terms[term] === 0) this.#begun.push(term);
+      this.#terms[term] = 1;
     }
+    const end = termsOfAtom.starts[atom + 1] ?? 0;
+    for (let k = termsOfAtom.starts[atom] ?? end; k < end; k++) this.#terms[termsOfAtom.numbers[k] ?? 0] = 1;
   }
 
   /** Whether all that a rule needs stands in the text, near or far. */
   hasNeedsOf(rule: number): boolean {
     const { starts, numbers } = this.#rules.needsOfRule;
     const end = starts[rule + 1] ?? 0;
-    for (let k = starts[rule] ?? end; k < end; k++)
-      if (this.#textOfTerm[numbers[k] ?? 0] !== this.#text) return false;
+    for (let k = starts[rule] ?? end; k < end; k++) if (this.#terms[numbers[k] ?? 0] === 0) return false;
     return true;
   }
 

@@ -29,6 +29,8 @@ export interface Rules {
   atomsOfTerm: Rows;
   /** Terms of which an atom is one way to say it, without those that are exceptions alone. */
   termsOfAtom: Rows;
+  /** Those among them that begin a rule. */
+  firstsOfAtom: Rows;
 }
 
 /** @throws {Error} an unknown class or an empty term */
@@ -93,6 +95,7 @@ export function readRules(
       });
     }
   }
+  const firsts = new Set(rules.map((rule) => rule.first));
   rules.sort((a, b) => a.first - b.first);
   return {
     rules,
@@ -104,5 +107,6 @@ export function readRules(
     needsOfRule: rowsOf(rules.map((rule) => [...rule.near.map(({ term }) => term), ...rule.anywhere])),
     atomsOfTerm: rowsOf(atoms),
     termsOfAtom: rowsWith(atoms, vocabulary.atomCount, (term) => needed.has(term)),
+    firstsOfAtom: rowsWith(atoms, vocabulary.atomCount, (term) => firsts.has(term)),
   };
 }

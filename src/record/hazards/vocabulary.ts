@@ -40,7 +40,7 @@ export class Vocabulary {
   readonly #sayings = new Map<number, Map<number, (readonly number[])[]>>();
   readonly #sayingsOfOneWord = new Set<number>();
   readonly #basesOfForm = new Map<string, readonly number[]>();
-  readonly #forms = new Map<string, Form | undefined>();
+  readonly #forms = new Map<string, Form | null>();
 
   get atomCount(): number {
     return this.#atoms.size;
@@ -74,19 +74,19 @@ export class Vocabulary {
     return this.#atoms.get(name);
   }
 
-  /** What a written form stands for; undefined for a word that no rule and no saying names. */
-  form(word: string): Form | undefined {
+  /** What a written form stands for; null for a word that no rule and no saying names. */
+  form(word: string): Form | null {
     const known = this.#forms.get(word);
-    if (known !== undefined || this.#forms.has(word)) return known;
+    if (known !== undefined) return known;
     const form = this.#newForm(word);
     this.#forms.set(word, form);
     return form;
   }
 
-  #newForm(word: string): Form | undefined {
+  #newForm(word: string): Form | null {
     const bases = this.#basesOf(word);
     const joined = this.#joined(word);
-    if (bases.length + joined.length === 0) return undefined;
+    if (bases.length + joined.length === 0) return null;
     const single = bases.map((base) => this.#atomOfBase.get(base)).filter((atom) => atom !== undefined);
     const phrases = merged(this.#phrases, bases);
     const sayings = merged(this.#sayings, bases);

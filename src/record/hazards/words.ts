@@ -70,14 +70,14 @@ interface Row {
   tokens: readonly Token[];
   /** Index of the field of each token. */
   fieldAt: readonly number[];
-  /** What each token can stand for. */
-  formAt: (Form | undefined)[];
+  /** What each token can stand for; null once a saying has taken it. */
+  formAt: (Form | null)[];
 }
 
 function readRow(fields: readonly Field[], vocabulary: Vocabulary): Row {
   const tokens: Token[] = [];
   const fieldAt: number[] = [];
-  const formAt: (Form | undefined)[] = [];
+  const formAt: (Form | null)[] = [];
   let at = 0;
   for (const [index, field] of fields.entries()) {
     const before = tokens.length;
@@ -99,22 +99,22 @@ function follow({ tokens, formAt }: Row, from: number, rest: readonly number[]):
   );
 }
 
-/** What token i + 1 can stand for; undefined where something stands between. */
-const formAfter = ({ tokens, formAt }: Row, i: number): Form | undefined =>
-  tokens[i + 1]?.at === (tokens[i]?.at ?? 0) + 1 ? formAt[i + 1] : undefined;
+/** What token i + 1 can stand for; null where something stands between. */
+const formAfter = ({ tokens, formAt }: Row, i: number): Form | null =>
+  tokens[i + 1]?.at === (tokens[i]?.at ?? 0) + 1 ? (formAt[i + 1] ?? null) : null;
 
 function takeSayingsOut(row: Row): void {
   const { formAt } = row;
   for (let i = 0; i < formAt.length; i++) {
     const form = formAt[i];
-    if (form === undefined) continue;
+    if (!form) continue;
     let length = form.isSaying ? 1 : 0;
-    const next = form.sayingBits === 0 ? undefined : formAfter(row, i);
-    if (next !== undefined && (form.sayingBits & next.bits) !== 0)
+    const next = form.sayingBits === 0 ? null : formAfter(row, i);
+    if (next && (form.sayingBits & next.bits) !== 0)
       for (const second of next.bases)
         for (const rest of form.sayings.get(second) ?? [])
           if (rest.length >= length && follow(row, i, rest)) length = rest.length + 1;
-    if (length > 0) formAt.fill(undefined, i, i + length);
+    if (length > 0) formAt.fill(null, i, i + length);
   }
 }
 
@@ -124,10 +124,10 @@ function noteAll(row: Row, vocabulary: Vocabulary, met: Met): void {
   met.startText(tokens);
   for (let i = 0; i < tokens.length; i++) {
     const form = formAt[i];
-    if (form !== undefined) {
+    if (form) {
       for (const atom of form.atoms) met.note(atom, i);
       const next = formAfter(row, i);
-      if (next !== undefined && (form.phraseBits & next.bits) !== 0)
+      if (next && (form.phraseBits & next.bits) !== 0)
         for (const second of next.bases)
           for (const { rest, atom } of form.phrases.get(second) ?? [])
             if (rest.length === 1 || follow(row, i, rest)) met.note(atom, i);
