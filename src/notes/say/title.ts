@@ -68,10 +68,16 @@ function namedBefore(statements: readonly Statement[]): string | undefined {
   return lastSolid(statements.slice(heading + 1));
 }
 
-const lastSolid = (statements: readonly Statement[]): string | undefined => {
-  const all = statements.flatMap(solids);
-  return (all.findLast(({ aside }) => !aside) ?? all.at(-1))?.full;
-};
+const lastSolid = (statements: readonly Statement[]): string | undefined =>
+  statements.map(chiefOf).findLast((thing) => thing !== undefined) ?? statements.flatMap(solids).at(-1)?.full;
+
+/** What a statement is about: what is worked on in it ("tank off, 2 bolts and the strap"), or else what it names last. */
+function chiefOf(one: Statement): string | undefined {
+  const list = solids(one);
+  const object = one.work?.object ?? '';
+  const worked = object === '' ? undefined : list.find(({ thing }) => object.includes(thing));
+  return (worked ?? list.findLast(({ aside }) => !aside))?.full;
+}
 
 /** What "it" stands for: the thing named last before the word for the work, here or in what went before. What flows is never worked on. */
 function meantBy(
@@ -82,7 +88,7 @@ function meantBy(
   const at = chosen.work?.at ?? Number.POSITIVE_INFINITY;
   // "Emptied what was in the tank": with no "it", what is worked on is named behind.
   if (!IT.test(chosen.work?.title ?? '') && !ONE.test(chosen.work?.title ?? '')) {
-    const behind = solids(chosen).filter((one) => one.at > at);
+    const behind = solids(chosen).filter((one) => one.at > at && inOneBreath(chosen.text, one.thing));
     const next = behind.find(({ aside }) => !aside) ?? behind[0];
     if (next) return next.full;
   }
@@ -94,6 +100,12 @@ function meantBy(
     .map((one) => solids(one).findLast(({ aside }) => !aside)?.full)
     .findLast((thing) => thing !== undefined);
   return earlier ?? before ?? solids(chosen)[0]?.full;
+}
+
+/** "Charged at 2 A. Terminals green": behind a stop or a comma something else is named. */
+function inOneBreath(text: string, thing: string): boolean {
+  const at = text.toLowerCase().indexOf(thing);
+  return at < 0 || !/[.;,:!?]\s/.test(text.slice(0, at));
 }
 
 const IT = /\b(?:it|them|that|this|those|these)\b/;

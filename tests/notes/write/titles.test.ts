@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { draftOf } from '../../../src/notes/draft.ts';
 import { readSource } from '../../../src/notes/read/read-source.ts';
 import { deedIn } from '../../../src/notes/say/deed.ts';
 import { taggedWords } from '../../../src/notes/say/words.ts';
@@ -124,4 +125,13 @@ describe('a measurement is called by what was measured, with the figure of a new
     const { proposals } = written('a.md', `# Measured\n\n- ${said}\n`);
     expect(proposals.find(({ kind }) => kind === 'measurement')?.row).toMatchObject(wanted);
   });
+});
+
+test('a step without its thing is called by what was worked on before, not by what was named beside it', () => {
+  const text =
+    '- tank off, 2 bolts + the strap\n- rinsed w/ hot water and soda\n- battery reads 11.9 V after a week\n- charged at 2 A for six hours, terminals green\n';
+  const draft = draftOf([readSource({ name: 'a.md', text })], {});
+  const titles = draft.steps.map(({ title }) => title);
+  expect(titles).toContain('Rinse the tank');
+  expect(titles).toContain('Charge the battery');
 });
