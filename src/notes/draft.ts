@@ -154,6 +154,9 @@ export function statementsIn(
   return out;
 }
 
+/** A heading over what was seen and not bought. */
+const LEFT = /\bnot bought|looked at and|turned down|did(?:n't| not) buy|too dear\b/;
+
 /** What is made of a statement's words alone, wherever they stand. */
 interface Judged {
   as: Pick<Statement, 'marks' | 'chatter'> & Partial<Pick<Statement, 'area' | 'things' | 'deed' | 'work'>>;
@@ -199,6 +202,10 @@ function judge(
         );
   watch?.(features);
   const { said, saidOn } = tell({ kind, text, words, features, figures }, (offset) => offset - start);
+  if (section !== undefined && LEFT.test(section)) {
+    said.delete('cost');
+    said.delete('part');
+  }
   return {
     as: {
       ...(place ? { area: place.name } : {}),

@@ -74,6 +74,7 @@ export function proposalsOf(
     head = undefined;
     if (one.kind === 'heading') {
       thing = '';
+      before = undefined;
       continue;
     }
     const system = area ?? 'whole machine';

@@ -102,3 +102,22 @@ test('a fault said on right behind it is one fault with a finding', () => {
   const list = proposed('The wheel cylinder is seized solid. It is rusted in and will not move at all.\n');
   expect(rows(list, 'fault', 'system')).toEqual(['brakes']);
 });
+
+describe('What a sum was for', () => {
+  test.each([
+    ['- a wiper motor from a man at the fair, bought for 650 CZK with the post in it', 'part'],
+    ['- bought seat webbing, 14 EUR post incl', 'part'],
+    ['- bought 6 grease nipples for 5.40 EUR', 'part'],
+    ['- bought an oil seal for 7 EUR', 'part'],
+    ['- bought a tin of grease for 7 EUR', 'consumable'],
+    ['- post for the parcel was 6.90 EUR', 'freight'],
+  ])('%s: %s', (line, kind) => {
+    expect(rows(proposed(`${line}\n`), 'cost', 'kind')).toEqual([kind]);
+  });
+  test('what was looked at and left is no cost', () => {
+    const list = proposed(
+      '## Looked at and left\n\n- a battery with 44 Ah for 69 EUR\n\n## Bought\n\n- bought a fuse box for 12 EUR\n',
+    );
+    expect(rows(list, 'cost', 'item')).toEqual(['Fuse box']);
+  });
+});

@@ -44,10 +44,19 @@ export const costRow = (
 
 /** What a sum was for, by the words around it and the thing's name: freight, duty, a tool … */
 export function costKind(words: string, name: string, otherwise: 'part' | 'sale' = 'part'): string {
-  const kind = KINDS.find(([, pattern]) => pattern.test(words.toLowerCase()))?.[0] ?? otherwise;
+  const told = words.toLowerCase().replace(POST_WITHIN, ' ');
+  const kind = KINDS.find(([, pattern]) => pattern.test(told))?.[0] ?? otherwise;
   if (kind !== 'part') return kind;
-  return TOOLS.test(name) ? 'tool' : CONSUMED.test(name) ? 'consumable' : 'part';
+  if (TOOLS.test(name)) return 'tool';
+  return CONSUMED.test(name.replace(NAMED_AFTER, ' ')) ? 'consumable' : 'part';
 }
+
+/** "650 with the post in it" is no freight. */
+const POST_WITHIN =
+  /\b(?:with(?: the)?|incl(?:\.|uding|usive of)?(?: the)?|and(?: the)?) (?:post|postage|freight|carriage|shipping|delivery)(?: in it| in| included| paid)?\b|\b(?:post|postage|freight|carriage|shipping|delivery)(?: is| was)? (?:incl(?:uded|\.)?|paid|free|in it)(?=\W|$)/g;
+/** Called after what runs through it or stands in it, and no such thing itself. */
+const NAMED_AFTER =
+  /\b(?:grease (?:nipples?|guns?|caps?)|oil (?:seals?|filters?|caps?|pumps?|cans?|pipes?)|fuel (?:pipes?|hoses?|taps?|pumps?|lines?|filters?|caps?)|petrol (?:pipes?|hoses?|taps?|caps?)|paint ?brush(?:es)?|coolant (?:hoses?|caps?)|brake fluid reservoirs?|acid bottles?)\b/gi;
 
 /** A sum of sums, or what is left to spend. */
 const TOTAL =
@@ -102,7 +111,10 @@ export function sumsOf(
     const named = /^\s*for\b/.test(right)
       ? (chiefOf(here, text) ?? chiefOf(behind, text))
       : (chiefOf(here, text) ?? chiefOf(within, text) ?? behind[0]);
-    const thing = named && !isMeasureWord(named.head) && !SELLERS.test(named.head) ? named : undefined;
+    const thing =
+      named && !(isMeasureWord(named.head) && !/ /.test(named.text)) && !SELLERS.test(named.head)
+        ? named
+        : undefined;
     if (thing) used.add(thing);
     const again = /\b(?:ones?|them|it|pair|set|two|three|four)\b/.test(left);
     const meant = before.at(again ? 0 : -1)?.text ?? '';
