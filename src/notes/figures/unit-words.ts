@@ -138,13 +138,3 @@ export const CODES: Readonly<Record<string, string>> = {
   kč: 'CZK',
   rm: '',
 };
-
-/** One word that stands for two or more measures that differ. */
-export const UNCERTAIN: Readonly<Record<string, { imperial: string; US: string }>> = {
-  gal: { imperial: 'imp gal', US: 'US gal' },
-  pt: { imperial: 'imp pt', US: 'US pt' },
-  qt: { imperial: 'imp qt', US: 'US qt' },
-  'fl oz': { imperial: 'imp fl oz', US: 'US fl oz' },
-  mpg: { imperial: 'imp mpg', US: 'US mpg' },
-  ton: { imperial: 'long ton', US: 'short ton' },
-};

@@ -12,17 +12,10 @@ const COUNT = /^(?:qty|quantity|number|no\.?|how many|pcs|pieces|count|off|#)$/;
 const SELLER = /from|shop|where|supplier|seller|sold|source|who/;
 const EACH = /each|unit|apiece|per/;
 const TOTAL = /total|sum|all|together/;
-const CURRENCY: readonly (readonly [RegExp, string])[] = [
-  [/€|\beur/i, 'EUR'],
-  [/£|\bgbp|pound/i, 'GBP'],
-  [/\bkč|\bczk|crown/i, 'CZK'],
-  [/¥|\bjpy|\byen/i, 'JPY'],
-  [/\$|\busd|dollar/i, 'USD'],
-];
 const WANTED = /\b(?:want|wanted|not yet|needed|need|missing|to (?:get|buy|order))\b/i;
 const ORDERED = /\b(?:ordered|on order|in (?:the )?post|on (?:its|the) way|coming)\b/i;
 
-export interface BoughtRow {
+interface BoughtRow {
   sum?: Sum;
   part?: Part;
 }
@@ -36,7 +29,7 @@ interface Money {
 }
 
 /** Undefined where no sum stands in the row, nor a word of wanting. */
-export function boughtRow(one: Statement, head: readonly string[] | undefined): BoughtRow | undefined {
+function boughtRow(one: Statement, head: readonly string[] | undefined): BoughtRow | undefined {
   const cells = (one.cells ?? []).map((cell) => cell.trim());
   const columns = cells.map((_, at) => (head?.[at] ?? '').trim().toLowerCase());
   const sums = cells.flatMap((cell, at) => moneyIn(cell, columns[at] ?? '', at));
@@ -89,9 +82,13 @@ function moneyIn(cell: string, column: string, at: number): Money[] {
   const said = findFigures(cell, {}).filter(({ unit }) => isMoney(unit));
   if (said.length > 0)
     return said.map(({ value, unit, start }) => ({ value, currency: unit, column: at, start }));
-  const currency = CURRENCY.find(([pattern]) => pattern.test(column))?.[1];
-  const bare = /^(\d+(?:[.,]\d{1,2})?)$/.exec(cell)?.[1];
-  return currency && bare ? [{ value: Number(bare.replace(',', '.')), currency, column: at, start: 0 }] : [];
+  if (!/^\d+(?:[.,]\d{1,2})?$/.test(cell)) return [];
+  // A bare number is of the money that its heading names: "each, GBP".
+  for (const word of column.split(/[\s,;:()/]+/)) {
+    const [sum] = findFigures(`${cell} ${word}`, {}).filter(({ unit }) => isMoney(unit));
+    if (sum) return [{ value: sum.value, currency: sum.unit, column: at, start: 0 }];
+  }
+  return [];
 }
 
 /** What the row tells of, proposed. */
