@@ -3,11 +3,7 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { DISK } from '../../src/cli/write-up-disk.ts';
 import { readProposals } from '../../src/notes/proposals-file.ts';
-import { failing, writeUpShop } from './write-up-shop.ts';
-
-const NOTES =
-  '# 14 march - tank\n\n- tank off, about 3 L of old petrol drained into the red can\n- tap weeps at the lever, leave it till spring\n- ordered: 2 cork seals 4.80 EUR\n- thanks to Berta for the compressor\n- measured the hose: 7.9 mm, min 7.5\n';
-const MORE = `${NOTES}- charged the battery at 2 A for six hours\n- horn dead, put off\n`;
+import { failing, MORE, NOTES, writeUpShop } from './write-up-shop.ts';
 
 const newChapter = async () => {
   const shop = writeUpShop({ notes: { 'evening.md': NOTES } });

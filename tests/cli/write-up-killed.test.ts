@@ -4,16 +4,13 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
 import { readProposals } from '../../src/notes/proposals-file.ts';
-import { writeUpShop } from './write-up-shop.ts';
+import { MORE, NOTES, writeUpShop } from './write-up-shop.ts';
 
 const MAIN = fileURLToPath(new URL('../../src/cli/main.ts', import.meta.url));
 
 /** At so many moments of each kind of run; OILWAY_KILLS=50 tries more. */
 const KILLS = Number(process.env['OILWAY_KILLS'] ?? 3);
 
-const NOTES =
-  '# 14 march - tank\n\n- tank off, about 3 L of old petrol drained into the red can\n- tap weeps at the lever, leave it till spring\n- ordered: 2 cork seals 4.80 EUR\n- thanks to Berta for the compressor\n- measured the hose: 7.9 mm, min 7.5\n';
-const MORE = `${NOTES}- charged the battery at 2 A for six hours\n- horn dead, put off\n`;
 /** What the author wrote into the chapter meanwhile. */
 const OWN = 'Nobody smoked within ten metres, and the can stood in the yard.';
 

@@ -18,6 +18,11 @@ import type { Disk } from '../../src/cli/write-up-disk.ts';
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const BASE = join(ROOT, 'tests/series/_base/content');
 
+/** An evening's notes, and the same when they have grown. */
+export const NOTES =
+  '# 14 march - tank\n\n- tank off, about 3 L of old petrol drained into the red can\n- tap weeps at the lever, leave it till spring\n- ordered: 2 cork seals 4.80 EUR\n- thanks to Berta for the compressor\n- measured the hose: 7.9 mm, min 7.5\n';
+export const MORE = `${NOTES}- charged the battery at 2 A for six hours\n- horn dead, put off\n`;
+
 /** A series in a folder of its own, with what a write-up needs handed in: a disk, somebody at the terminal. */
 export function writeUpShop({ demo = false, notes = {} as Record<string, string> } = {}) {
   const root = mkdtempSync(join(tmpdir(), 'oilway-'));
